@@ -1,0 +1,3 @@
+//! The physics and the planning of a long cook, backwards from the serving hour.
+//!
+//! Nothing here knows a browser, a clock or a file: everything comes in as values and goes out as values.

@@ -1,0 +1,7 @@
+//! Mounts the app.
+
+use leptos::prelude::*;
+
+fn main() {
+    mount_to_body(|| view! { <h1>"Longcook"</h1> });
+}

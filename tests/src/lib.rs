@@ -1,0 +1,1 @@
+//! What the reference and browser tests share.
