@@ -1,3 +1,6 @@
 //! The physics and the planning of a long cook, backwards from the serving hour.
 //!
-//! Nothing here knows a browser, a clock or a file: everything comes in as values and goes out as values.
+//! Nothing here knows a browser, a clock or a file: everything comes in as values and goes out as values, and the same
+//! values in give the same bits out on every machine.
+
+pub mod units;
