@@ -1,0 +1,82 @@
+//! Cookers: what kind, how much room, and the pit temperature they are run at.
+
+use super::Order;
+use crate::handover::identity::DishId;
+use crate::units::{Area, Temperature, TimeSpan};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// A cooker and how it is run.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Cooker {
+    /// What the person calls it.
+    pub name: String,
+    /// Place among the cookers.
+    #[serde(default)]
+    pub order: Order,
+    /// What kind it is.
+    pub kind: CookerKind,
+    /// Cooking grate, all racks together, 0.02 to 4 m².
+    pub grate: Area,
+    /// Pit temperatures: the first at the start, the others in the order in which they come.
+    pub programme: Vec<PitStep>,
+}
+
+/// The kinds of cooker that the trade tells apart.
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum CookerKind {
+    /// A firebox beside a steel chamber, fed with splits.
+    Offset,
+    /// A round lidded grill with charcoal.
+    Kettle,
+    /// A steel drum with charcoal at the bottom.
+    Drum,
+    /// A thick-walled ceramic cooker with lump charcoal.
+    Ceramic,
+    /// An insulated or upright cabinet with charcoal, with or without a water pan.
+    Cabinet,
+    /// A cooker that feeds itself with wood pellets.
+    Pellet,
+    /// A cooker with a gas burner.
+    Gas,
+    /// An electric cabinet.
+    Electric,
+    /// A kitchen oven without its fan.
+    Oven,
+    /// A kitchen oven with its fan on.
+    FanOven,
+}
+
+/// One step of a pit programme.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct PitStep {
+    /// When it begins.
+    pub when: PitWhen,
+    /// Air at the meat, 60 to 260 °C.
+    pub set: Temperature,
+}
+
+/// When a step of a pit programme begins.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "at", rename_all = "snake_case")]
+pub enum PitWhen {
+    /// From the first dish on.
+    Start,
+    /// So long after this dish went on.
+    AfterOn {
+        /// Which dish.
+        dish: DishId,
+        /// How long after.
+        span: TimeSpan,
+    },
+    /// When the core of this dish reaches a temperature.
+    CoreReaches {
+        /// Which dish.
+        dish: DishId,
+        /// Core temperature.
+        core: Temperature,
+    },
+}

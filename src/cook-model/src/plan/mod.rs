@@ -1,0 +1,128 @@
+//! A plan: what is intended. Everything shown about it is worked out anew from these values.
+
+mod cooker;
+mod crew;
+mod dish;
+mod gathering;
+pub mod outlook;
+
+pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
+pub use crew::{CrewMember, QuietHours};
+pub use dish::{
+    BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray, Wrap,
+    WrapWhen,
+};
+pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
+
+use crate::handover::identity::{CookerId, CrewId, DishId};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// A gathering with everything that is planned for it. Stored in SI units; ids are keys, order is a field.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Plan {
+    /// What the person calls it.
+    #[serde(default)]
+    pub name: String,
+    /// When the table is served.
+    pub serving: Serving,
+    /// Who comes.
+    #[serde(default)]
+    pub guests: Guests,
+    /// How much they eat.
+    #[serde(default)]
+    pub appetite: Appetite,
+    /// Where it happens and in what weather.
+    #[serde(default)]
+    pub place: Place,
+    /// Each dish is to be table-ready by serving with at least this probability, 0.5 to 0.99.
+    #[serde(default = "nine_in_ten")]
+    pub promise: f64,
+    /// Whether the food is served to the public.
+    #[serde(default)]
+    pub audience: Audience,
+    /// Who lends a hand.
+    #[serde(default)]
+    pub crew: BTreeMap<CrewId, CrewMember>,
+    /// What it is cooked on.
+    #[serde(default)]
+    pub cookers: BTreeMap<CookerId, Cooker>,
+    /// What is cooked.
+    #[serde(default)]
+    pub dishes: BTreeMap<DishId, Dish>,
+}
+
+const fn nine_in_ten() -> f64 {
+    0.9
+}
+
+impl Plan {
+    /// A plan with a serving time and nothing else.
+    #[must_use]
+    pub fn new(serving: Serving) -> Self {
+        Self {
+            name: String::new(),
+            serving,
+            guests: Guests::default(),
+            appetite: Appetite::default(),
+            place: Place::default(),
+            promise: nine_in_ten(),
+            audience: Audience::default(),
+            crew: BTreeMap::new(),
+            cookers: BTreeMap::new(),
+            dishes: BTreeMap::new(),
+        }
+    }
+}
+
+/// Things in the order that the person gave them; equal keys go by id.
+pub fn in_order<Id: Ord + Copy, T>(
+    things: &BTreeMap<Id, T>,
+    order: impl Fn(&T) -> &Order,
+) -> Vec<(Id, &T)> {
+    let mut sorted: Vec<(Id, &T)> = things.iter().map(|(id, thing)| (*id, thing)).collect();
+    sorted.sort_by(|(_, a), (_, b)| order(a).cmp(order(b)));
+    sorted
+}
+
+/// A place in an order that can always be split: a fractional key.
+#[derive(
+    Clone, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema,
+)]
+#[serde(transparent)]
+pub struct Order(#[schemars(with = "String")] fractional_index::FractionalIndex);
+
+impl Order {
+    /// A place between two others; nothing on a side means at that end. Where the two are out of order, or equal, the
+    /// place is behind the first.
+    #[must_use]
+    pub fn between(before: Option<&Self>, after: Option<&Self>) -> Self {
+        use fractional_index::FractionalIndex;
+        let key = match (before, after) {
+            (None, None) => FractionalIndex::default(),
+            (None, Some(after)) => FractionalIndex::new_before(&after.0),
+            (Some(before), None) => FractionalIndex::new_after(&before.0),
+            (Some(before), Some(after)) => FractionalIndex::new_between(&before.0, &after.0)
+                .unwrap_or_else(|| FractionalIndex::new_after(&before.0)),
+        };
+        Self(key)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn there_is_always_room_between() {
+        let first = Order::between(None, None);
+        let last = Order::between(Some(&first), None);
+        let mut low = first;
+        for _ in 0..100 {
+            let middle = Order::between(Some(&low), Some(&last));
+            assert!(low < middle && middle < last);
+            low = middle;
+        }
+    }
+}

@@ -1,0 +1,421 @@
+//! What the model makes of a plan: windows, odds, steps and findings. Worked out anew each time; never stored.
+
+use crate::handover::identity::{CookerId, CrewId, DishId};
+use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
+use serde::{Deserialize, Serialize};
+
+/// Everything that the model derives from a plan.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Outlook {
+    /// Members of the ensemble behind it.
+    pub members: u32,
+    /// Each dish, in the person's order.
+    pub dishes: Vec<DishOutlook>,
+    /// All dishes at once.
+    pub table: TableOutlook,
+    /// What to do, in order of likely time.
+    pub steps: Vec<Step>,
+    /// What a careful friend would say about the plan, the gravest first.
+    pub findings: Vec<Finding>,
+    /// Food wanted and food planned.
+    pub portions: Portions,
+}
+
+/// A window: nine moments between which the members fall, one chance in ten in each of the eight gaps.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Window {
+    /// The 10, 20, … 90 % points, in rising order.
+    pub deciles: [Moment; 9],
+}
+
+impl Window {
+    /// A window without spread.
+    #[must_use]
+    pub const fn at(moment: Moment) -> Self {
+        Self {
+            deciles: [moment; 9],
+        }
+    }
+
+    /// One in ten falls before.
+    #[must_use]
+    pub const fn from(&self) -> Moment {
+        self.deciles[0]
+    }
+
+    /// As many fall before as after.
+    #[must_use]
+    pub const fn likely(&self) -> Moment {
+        self.deciles[4]
+    }
+
+    /// One in ten falls after.
+    #[must_use]
+    pub const fn to(&self) -> Moment {
+        self.deciles[8]
+    }
+
+    /// The same window at another time.
+    #[must_use]
+    pub fn moved(&self, by: TimeSpan) -> Self {
+        Self {
+            deciles: self.deciles.map(|moment| moment + by),
+        }
+    }
+}
+
+/// Odds, kept as counted members and said as so many in twenty, rounded down and never twenty.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Odds {
+    /// Members in which it comes true.
+    pub kept: u32,
+    /// Members in all.
+    pub of: u32,
+}
+
+impl Odds {
+    /// So many in twenty: rounded down, at most nineteen.
+    #[must_use]
+    pub const fn in_twenty(self) -> u32 {
+        if self.of == 0 {
+            return 0;
+        }
+        let count = self.kept * 20 / self.of;
+        if count > 19 { 19 } else { count }
+    }
+}
+
+/// One dish as the model sees it.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct DishOutlook {
+    /// Which.
+    pub dish: DishId,
+    /// Its letter on marks, unique in the plan.
+    pub letter: char,
+    /// Its hue on marks, 1 to 5, repeating.
+    pub hue: u8,
+    /// The forecast, or why there is none.
+    pub forecast: Result<DishTimes, Hindrance>,
+}
+
+/// When a dish goes on and is ready, if it goes on at the time aimed for.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct DishTimes {
+    /// The hold limit is still respected in nine of ten.
+    pub earliest_on: Moment,
+    /// The promise is still kept.
+    pub latest_on: Moment,
+    /// The time aimed for, between the two.
+    pub on: Moment,
+    /// Tender, or at temperature: ready to come off.
+    pub ready: Window,
+    /// Rested and sliced.
+    pub table_ready: Window,
+    /// Table-ready by serving.
+    pub odds: Odds,
+    /// When it is wrapped.
+    pub wrap: Option<Window>,
+    /// The slow stretch: when the core begins to stand and when it moves again, in the likely member.
+    pub stall: Option<(Moment, Moment)>,
+    /// Course of the cook over time since it went on.
+    pub course: Vec<CoursePoint>,
+    /// Core temperature aimed for.
+    pub target: Temperature,
+    /// How far the target was lowered because water boils too low at this height.
+    pub target_lowered: Option<TemperatureDifference>,
+    /// Water, juice and fat lost of the weight that went on: the 10, 50 and 90 % points, 0 to 1.
+    pub loss: [f64; 3],
+    /// Tenderness when ready, 1 is tender: the 10, 50 and 90 % points. None for cuts cooked to temperature.
+    pub tenderness: Option<[f64; 3]>,
+    /// From ready to safe by the published table at the coldest point: already met in this many members.
+    pub lethality_met: Odds,
+    /// How long it stays above 60 °C in its holding place: the 10, 50 and 90 % points.
+    pub stays_hot: Option<[TimeSpan; 3]>,
+    /// Cooked, on the plate, all pieces.
+    pub served: Mass,
+    /// What the forecast rests on that was assumed, not told.
+    pub assumed: Vec<Assumption>,
+}
+
+/// Why a dish has no forecast.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "why", rename_all = "snake_case")]
+pub enum Hindrance {
+    /// No piece has a weight yet.
+    NoPieces,
+    /// No cooker is chosen.
+    NoCooker,
+    /// The cut is not in the catalogue.
+    UnknownCut {
+        /// The slug as it stands.
+        cut: String,
+    },
+    /// The air never gets hot enough for the core to reach the target.
+    PitBelowTarget {
+        /// Hottest air.
+        pit: Temperature,
+        /// Wanted core.
+        target: Temperature,
+    },
+    /// A quantity is outside what the model can reckon with.
+    OutOfRange {
+        /// In the model's words.
+        message: String,
+    },
+    /// Fewer than half of the members get ready within the longest cook reckoned with.
+    NeverReady {
+        /// The longest cook.
+        limit: TimeSpan,
+    },
+}
+
+/// A point on the course of a cook.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct CoursePoint {
+    /// Since it went on.
+    pub after: TimeSpan,
+    /// Core: the 10, 50 and 90 % points.
+    pub core: [Temperature; 3],
+    /// Tenderness: the 10, 50 and 90 % points.
+    pub tenderness: [f64; 3],
+    /// Lost of the weight that went on, median.
+    pub loss: f64,
+}
+
+/// Something assumed because it was not told.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Assumption {
+    /// Thickness from the weight.
+    Thickness,
+    /// Trimmed weight from the weight as bought.
+    Trim,
+    /// Not asked whether it is intact: counted as not.
+    NotIntact,
+    /// The usual wrap of the cut.
+    Wrap,
+    /// The usual target of the cut.
+    Target,
+}
+
+/// All dishes at once.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct TableOutlook {
+    /// Serving moment.
+    pub serving: Moment,
+    /// Every dish table-ready by serving, counted over members.
+    pub odds: Odds,
+    /// The last dish is table-ready. None without a forecast.
+    pub ready: Option<Window>,
+    /// From the likely end of the window's last tenth to serving; negative where it is late.
+    pub slack: Option<TimeSpan>,
+}
+
+/// What is done in a step.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum StepKind {
+    /// Buy, at the latest.
+    Buy,
+    /// Into the fridge to thaw.
+    Thaw,
+    /// Trim.
+    Trim,
+    /// Salt.
+    Salt,
+    /// Rub.
+    Rub,
+    /// Light the fire.
+    Light,
+    /// The fire is steady and clean.
+    SteadyFire,
+    /// Feed the fire.
+    Feed,
+    /// Change the pit temperature.
+    PitChange,
+    /// On.
+    On,
+    /// Probe in, once the surface is hot.
+    ProbeIn,
+    /// Turn.
+    Turn,
+    /// Spray.
+    Spray,
+    /// Wrap.
+    Wrap,
+    /// Probe for tenderness.
+    Probe,
+    /// Off, and vent before a box.
+    Off,
+    /// Into the box or warm oven.
+    Hold,
+    /// Slice or pull.
+    Slice,
+    /// Serve.
+    Serve,
+    /// Chill what is left.
+    Chill,
+    /// Make a dish of one's own.
+    Make,
+}
+
+/// Something to do.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Step {
+    /// What.
+    pub kind: StepKind,
+    /// Which round of several, from 1; 0 where there is only one.
+    pub round: u32,
+    /// For which dish.
+    pub dish: Option<DishId>,
+    /// At which cooker.
+    pub cooker: Option<CookerId>,
+    /// When it may fall.
+    pub when: Window,
+    /// How long hands are at it.
+    pub takes: TimeSpan,
+    /// Who does it. None: nobody is up.
+    pub who: Option<CrewId>,
+    /// Core temperature at which it is due, where it goes by that.
+    pub core: Option<Temperature>,
+    /// Amount, where there is one: salt.
+    pub amount: Option<Mass>,
+    /// Cautions that belong here, by the id of their rule.
+    pub cautions: Vec<String>,
+}
+
+/// How grave a finding is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Gravity {
+    /// Somebody may get hurt: not like this.
+    Stop,
+    /// Think about it.
+    Heed,
+    /// Good to know.
+    Note,
+}
+
+/// What a careful friend would say.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Finding {
+    /// How grave.
+    pub gravity: Gravity,
+    /// About which dish.
+    pub dish: Option<DishId>,
+    /// About which cooker.
+    pub cooker: Option<CookerId>,
+    /// What it is.
+    pub what: FindingKind,
+}
+
+/// The findings, with the figures that their words need.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum FindingKind {
+    /// Serving lies in the past.
+    ServingPast,
+    /// The time to put it on is past.
+    OnPast {
+        /// It should have gone on.
+        latest: Moment,
+    },
+    /// More room is wanted on a cooker than its grate has.
+    TooLittleGrate {
+        /// Wanted, m².
+        wanted: f64,
+        /// There, m².
+        there: f64,
+    },
+    /// Two dishes want different air on one cooker at once.
+    TwoPitTemperatures {
+        /// The one.
+        low: Temperature,
+        /// The other.
+        high: Temperature,
+    },
+    /// The fire wants feeding and nobody is up.
+    NobodyForFire {
+        /// From.
+        from: Moment,
+        /// To.
+        to: Moment,
+        /// How often in that time.
+        rounds: u32,
+    },
+    /// A step wants hands and nobody is up.
+    NobodyUp {
+        /// Which step.
+        step: StepKind,
+        /// When it may fall.
+        when: Window,
+    },
+    /// It would not be thawed in time.
+    NotThawed {
+        /// Into the fridge by then at the latest.
+        by: Moment,
+    },
+    /// It would have to wait longer than it stays hot.
+    HoldTooLong {
+        /// It waits, in one member of ten, longer than.
+        waits: TimeSpan,
+        /// It stays above 60 °C or good so long.
+        limit: TimeSpan,
+    },
+    /// The promise cannot be kept even if it goes on now.
+    PromiseBroken {
+        /// The odds as they are.
+        odds: Odds,
+    },
+    /// The target was lowered to what water's boiling point allows at this height.
+    TargetLowered {
+        /// Wanted.
+        from: Temperature,
+        /// Lowered to.
+        to: Temperature,
+        /// Water boils at.
+        boiling: Temperature,
+    },
+    /// A target below the consumer minimum was chosen.
+    TargetBelowMinimum {
+        /// Chosen.
+        target: Temperature,
+        /// Published minimum.
+        minimum: Temperature,
+    },
+    /// Not intact, or not known: the core must pass 4 to 60 °C within 4 h, and it does not in so many members.
+    SlowCoreNotIntact {
+        /// Likely time of the core between 4 and 60 °C.
+        likely: TimeSpan,
+    },
+    /// Intact, and the core is slow: a caution.
+    SlowCoreIntact {
+        /// Likely time of the core between 4 and 60 °C.
+        likely: TimeSpan,
+    },
+    /// Not asked whether every piece is intact.
+    AskIntact,
+    /// The food planned is less than what is wanted.
+    TooLittleFood {
+        /// Wanted, cooked.
+        wanted: Mass,
+        /// Planned, cooked.
+        planned: Mass,
+    },
+    /// The salt has less time than it wants.
+    SaltTooShort {
+        /// As planned.
+        ahead: TimeSpan,
+        /// At least.
+        least: TimeSpan,
+    },
+}
+
+/// Food wanted and food planned, cooked, on the plate.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Portions {
+    /// Wanted by the guests, with what is to be left over.
+    pub wanted: Mass,
+    /// Planned.
+    pub planned: Mass,
+}
