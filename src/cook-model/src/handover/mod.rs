@@ -2,9 +2,13 @@
 
 mod decode;
 mod document;
+pub mod file;
 pub mod identity;
+mod journal;
 mod stamp;
 
 pub use decode::{Reading, Unreadable};
 pub use document::{Document, Field, FieldPath};
+pub use file::{HandOver, Refusal};
+pub use journal::{Entry, Event, Journal, KnownEvent, ReplicaText};
 pub use stamp::{Clock, NotAStamp, Stamp};

@@ -1,0 +1,209 @@
+//! What happened: entries that are only ever added. Striking one out is another entry.
+
+use super::identity::{CookerId, CrewId, DishId, EntryId, PieceId, ReplicaId};
+use crate::units::{Mass, Moment, Temperature};
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+use serde_json::{Map, Value};
+use std::collections::BTreeMap;
+
+/// One thing that happened. Never changed once written.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Entry {
+    /// When it happened, as told.
+    pub at: Moment,
+    /// When it was written down.
+    pub logged: Moment,
+    /// The copy of the app that wrote it down, in hexadecimal.
+    #[schemars(with = "String")]
+    pub replica: ReplicaText,
+    /// Who told it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub by: Option<CrewId>,
+    /// What happened.
+    pub event: Event,
+}
+
+/// A replica as text in a file.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct ReplicaText(pub ReplicaId);
+
+impl Serialize for ReplicaText {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(&self.0)
+    }
+}
+
+impl<'de> Deserialize<'de> for ReplicaText {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        let number = u64::from_str_radix(&text, 16).map_err(serde::de::Error::custom)?;
+        Ok(Self(ReplicaId::new(number)))
+    }
+}
+
+/// What happened. A planned cook is the same list, not yet written down.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(untagged)]
+pub enum Event {
+    /// One of the kinds that this version knows.
+    Known(KnownEvent),
+    /// A kind of a later version: kept as it is and handed on.
+    Other(Map<String, Value>),
+}
+
+/// The kinds of event that this version knows.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(tag = "is", rename_all = "snake_case", deny_unknown_fields)]
+pub enum KnownEvent {
+    /// A dish went on.
+    On {
+        /// Which.
+        dish: DishId,
+    },
+    /// A probe went into a piece.
+    ProbeIn {
+        /// Which piece.
+        piece: PieceId,
+    },
+    /// A core was read.
+    Core {
+        /// Which piece.
+        piece: PieceId,
+        /// The reading.
+        reading: Temperature,
+        /// The probe may have touched bone or air.
+        #[serde(default)]
+        doubtful: bool,
+    },
+    /// The air of a cooker was read.
+    Pit {
+        /// Which cooker.
+        cooker: CookerId,
+        /// The reading.
+        reading: Temperature,
+    },
+    /// A cooker was set to a temperature.
+    PitSet {
+        /// Which cooker.
+        cooker: CookerId,
+        /// The setting.
+        set: Temperature,
+    },
+    /// The fire was fed.
+    Fed {
+        /// Which cooker.
+        cooker: CookerId,
+        /// How much fuel.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        fuel: Option<Mass>,
+    },
+    /// A lid was opened and shut again.
+    LidOpen {
+        /// Which cooker.
+        cooker: CookerId,
+    },
+    /// A dish was turned.
+    Turned {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish was sprayed.
+    Sprayed {
+        /// Which.
+        dish: DishId,
+    },
+    /// A piece was wrapped.
+    Wrapped {
+        /// Which.
+        piece: PieceId,
+        /// In what.
+        cover: crate::plan::Cover,
+    },
+    /// A piece was unwrapped.
+    Unwrapped {
+        /// Which.
+        piece: PieceId,
+    },
+    /// A dish was moved into an oven.
+    MovedToOven {
+        /// Which.
+        dish: DishId,
+        /// Air of the oven.
+        air: Temperature,
+    },
+    /// A dish came off.
+    Off {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish was left to vent.
+    Vented {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish went into the box.
+    Boxed {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish was sliced or pulled.
+    Sliced {
+        /// Which.
+        dish: DishId,
+    },
+    /// Words of one's own.
+    Note {
+        /// The words.
+        text: String,
+    },
+    /// An earlier entry is struck out.
+    Struck {
+        /// Which.
+        entry: EntryId,
+    },
+}
+
+/// Everything that happened, by id. Merging is the union.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
+#[serde(transparent)]
+pub struct Journal(pub BTreeMap<EntryId, Entry>);
+
+impl Journal {
+    /// Takes over the other's entries. An id stands for one entry for ever; should two differ under one id, which this
+    /// app never makes, the greater text stays, so that every copy still agrees.
+    pub fn merge(&mut self, other: &Self) {
+        let text = |entry: &Entry| serde_json::to_string(entry).unwrap_or_default();
+        for (id, theirs) in &other.0 {
+            match self.0.get(id) {
+                Some(ours) if text(ours) >= text(theirs) => {}
+                _ => {
+                    self.0.insert(*id, theirs.clone());
+                }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use serde_json::json;
+
+    #[test]
+    fn an_event_of_a_later_version_is_handed_on_unharmed() {
+        let text = json!({"at": 5, "logged": 6, "replica": "00000000000000ff", "event": {"is": "sung", "to": "pork"}});
+        let entry: Entry = serde_json::from_value(text.clone()).expect("an entry");
+        assert!(matches!(entry.event, Event::Other(_)));
+        assert_eq!(serde_json::to_value(&entry).expect("json"), text);
+    }
+
+    #[test]
+    fn a_known_event_is_known() {
+        let cooker = CookerId::new(1, 1).to_string();
+        let event: Event =
+            serde_json::from_value(json!({"is": "pit", "cooker": cooker, "reading": 121.0}))
+                .expect("one");
+        assert!(matches!(event, Event::Known(KnownEvent::Pit { .. })));
+    }
+}
