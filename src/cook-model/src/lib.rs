@@ -4,5 +4,7 @@
 //! values in give the same bits out on every machine.
 
 pub mod handover;
+pub mod meat;
+pub mod physics;
 pub mod plan;
 pub mod units;
