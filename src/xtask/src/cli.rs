@@ -3,7 +3,7 @@
 use anyhow::{Context, bail};
 use lexopt::{Arg, Parser, ValueExt};
 
-use crate::bundle::Profile;
+use crate::{bundle::Profile, test::Part};
 
 /// The port for `serve`. It stays the same from day to day, because browsers keep plans apart by port.
 pub(crate) const USUAL_PORT: u16 = 4180;
@@ -11,6 +11,8 @@ pub(crate) const USUAL_PORT: u16 = 4180;
 pub(crate) const USAGE: &str = "\
 cargo xtask serve [--port N] [--debug]   install what is missing, build the app, serve it on this machine
 cargo xtask build [--debug]              the same without serving; the files are in dist (target/dist-debug)
+cargo xtask test                         install what the tests need and run every test
+cargo xtask test native|browser [NAME]   only those on this machine or in the browser, or only those with this name
 
 --debug builds in seconds; the app is then several times larger and slower.
 Tools are kept in a folder of their own for each user: XDG_CACHE_HOME or ~/.cache, longcook-tools.
@@ -20,14 +22,24 @@ Tools are kept in a folder of their own for each user: XDG_CACHE_HOME or ~/.cach
 #[derive(Debug, PartialEq)]
 pub(crate) enum Command {
     Help,
-    Serve { port: u16, profile: Profile },
-    Build { profile: Profile },
+    Serve {
+        port: u16,
+        profile: Profile,
+    },
+    Build {
+        profile: Profile,
+    },
+    Test {
+        part: Option<Part>,
+        filter: Vec<String>,
+    },
     FinishBundle,
 }
 
 /// Reads the command line.
 pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
     let mut name = None;
+    let mut rest = Vec::new();
     let mut port = None;
     let mut debug = false;
     while let Some(argument) = arguments.next()? {
@@ -42,6 +54,7 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
             }
             Arg::Long("debug") => debug = true,
             Arg::Value(value) if name.is_none() => name = Some(value.string()?),
+            Arg::Value(value) if name.as_deref() == Some("test") => rest.push(value.string()?),
             other => return Err(other.unexpected().into()),
         }
     }
@@ -57,6 +70,16 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
             profile,
         },
         Some("build") => Command::Build { profile },
+        Some("test") => {
+            let part = match rest.first().map(String::as_str) {
+                None => None,
+                Some("native") => Some(Part::Native),
+                Some("browser") => Some(Part::Browser),
+                Some(other) => bail!("test {other}: the parts are native and browser"),
+            };
+            let filter = rest.into_iter().skip(1).collect();
+            Command::Test { part, filter }
+        }
         Some("finish-bundle") => Command::FinishBundle,
         Some(other) => bail!("there is no command {other}; these exist:\n{USAGE}"),
     };
@@ -97,10 +120,26 @@ mod tests {
     }
 
     #[test]
+    fn parts_of_the_tests() {
+        let all = Command::Test {
+            part: None,
+            filter: vec![],
+        };
+        check("test", all);
+        let one = Command::Test {
+            part: Some(Part::Browser),
+            filter: vec!["offline".to_owned()],
+        };
+        check("test browser offline", one);
+    }
+
+    #[test]
     fn what_is_not_understood_is_named() {
         refuse("srve", "srve");
         refuse("serve --port eighty", "--port eighty");
         refuse("build --port 80", "--port belongs to serve");
         refuse("serve --fast", "--fast");
+        refuse("serve now", "now");
+        refuse("test offline", "native and browser");
     }
 }

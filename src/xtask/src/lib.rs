@@ -1,3 +1,4 @@
-//! The part of the project's commands that the browser tests use too: serving the bundled app.
+//! The part of the project's commands that the browser tests use too.
 
+pub mod precache;
 pub mod site;

@@ -5,6 +5,7 @@ mod cli;
 mod finish;
 mod project;
 mod serve;
+mod test;
 mod tool;
 
 use std::process::ExitCode;
@@ -30,6 +31,7 @@ fn run(command: Command) -> anyhow::Result<()> {
         }
         Command::Serve { port, profile } => serve::run(port, profile),
         Command::Build { profile } => bundle::build(profile).map(drop),
+        Command::Test { part, filter } => test::run(part, &filter),
         Command::FinishBundle => finish::run(),
     }
 }

@@ -1,5 +1,7 @@
 //! The programs that building and testing need: found where they are already, else installed into the user's cache.
 
+mod axe;
+mod browser;
 mod cache;
 mod npm;
 mod rust;
@@ -8,7 +10,9 @@ mod wasm_bindgen;
 
 pub(crate) mod wasm_opt;
 
-pub(crate) use {rust::toolchain, trunk::trunk, wasm_bindgen::wasm_bindgen};
+pub(crate) use {
+    axe::axe, browser::browser, rust::toolchain, trunk::trunk, wasm_bindgen::wasm_bindgen,
+};
 
 use std::{
     path::{Path, PathBuf},
@@ -32,7 +36,7 @@ fn has_version(program: &Path, version: &str) -> bool {
 }
 
 /// The programs of this name in `PATH`.
-fn in_path(name: &str) -> impl Iterator<Item = PathBuf> {
+pub(crate) fn in_path(name: &str) -> impl Iterator<Item = PathBuf> {
     let path = std::env::var_os("PATH").unwrap_or_default();
     let folders: Vec<PathBuf> = std::env::split_paths(&path).collect();
     let name = format!("{name}{}", std::env::consts::EXE_SUFFIX);

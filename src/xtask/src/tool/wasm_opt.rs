@@ -25,21 +25,20 @@ pub(crate) fn install() -> anyhow::Result<()> {
     Ok(())
 }
 
-/// Optimises a module in place. Tells whether there was an optimiser to do it.
+/// Optimises a module in place, if there is an optimiser.
 ///
 /// # Errors
 /// When the optimiser refuses the module.
-pub(crate) fn optimise(module: &Path) -> anyhow::Result<bool> {
+pub(crate) fn optimise(module: &Path) -> anyhow::Result<()> {
     let program = program()?;
     if !program.is_file() {
-        return Ok(false);
+        return Ok(());
     }
     let shell = project::shell()?;
     cmd!(shell, "node {program} -O3 --output {module} {module}")
         .quiet()
         .run()
-        .context("the optimiser refused the compiled app (see above)")?;
-    Ok(true)
+        .context("the optimiser refused the compiled app (see above)")
 }
 
 /// Whether there is an optimiser in the cache.
