@@ -7,4 +7,5 @@ pub mod handover;
 pub mod meat;
 pub mod physics;
 pub mod plan;
+pub mod safety;
 pub mod units;
