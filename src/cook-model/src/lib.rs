@@ -8,5 +8,6 @@ pub mod handover;
 pub mod meat;
 pub mod physics;
 pub mod plan;
+pub mod provisions;
 pub mod safety;
 pub mod units;
