@@ -48,8 +48,8 @@ pub(super) const PICNIC: Cut = Cut {
     trim: TimeSpan::from_minutes(15.0),
     usual_mass: kilograms(2.0, 5.5),
     edible_yield: EdibleYield {
-        share: 0.42,
-        source: "from memory, low confidence: a food buying guide's row for picnic with bone",
+        share: 0.539,
+        source: "computed from USDA SR28, 10079: roasted, 191 g lean of a pound as bought; lean is 57 % and fat 16 % of the cooked piece",
     },
 };
 

@@ -24,16 +24,17 @@ pub struct Weights {
 pub enum CountedFrom {
     /// The piece that goes on: retail cuts, already trimmed as the row says, with their bones.
     Trimmed,
-    /// The piece as bought: ready-to-cook birds with neck and giblets.
+    /// The piece as bought: ready-to-cook birds with neck and giblets, a picnic with its skin.
     Bought,
 }
 
 /// Which raw weight the edible yield of a cut is a share of. The rows of USDA SR28 for red meat are for pieces trimmed
-/// to 0 to 1/4 in of fat, those for whole birds for a ready-to-cook pound with neck and giblets.
+/// to 0 to 1/4 in of fat, those for whole birds for a ready-to-cook pound with neck and giblets, and that for the picnic
+/// for a pound with its skin.
 #[must_use]
 pub const fn counted_from(cut: CutId) -> CountedFrom {
     match cut {
-        CutId::ChickenWhole | CutId::TurkeyWhole => CountedFrom::Bought,
+        CutId::ChickenWhole | CutId::TurkeyWhole | CutId::PorkPicnic => CountedFrom::Bought,
         _ => CountedFrom::Trimmed,
     }
 }

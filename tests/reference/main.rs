@@ -1,0 +1,3 @@
+//! The model against figures from outside the project, each with its source beside it.
+
+mod provisions;
