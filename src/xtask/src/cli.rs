@@ -14,6 +14,9 @@ cargo xtask build [--debug]              the same without serving; the files are
 cargo xtask test                         install what the tests need and run every test
 cargo xtask test native|browser [NAME]   only those on this machine or in the browser, or only those with this name
 
+cargo xtask check                        format, lints, generated files, habits
+cargo xtask generate [--check]           write the files that are made from the code, or only tell which are stale
+
 --debug builds in seconds; the app is then several times larger and slower.
 Tools are kept in a folder of their own for each user: XDG_CACHE_HOME or ~/.cache, longcook-tools.
 ";
@@ -33,6 +36,10 @@ pub(crate) enum Command {
         part: Option<Part>,
         filter: Vec<String>,
     },
+    Check,
+    Generate {
+        check: bool,
+    },
     FinishBundle,
 }
 
@@ -42,6 +49,7 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
     let mut rest = Vec::new();
     let mut port = None;
     let mut debug = false;
+    let mut only_check = false;
     while let Some(argument) = arguments.next()? {
         match argument {
             Arg::Long("help") | Arg::Short('h') => return Ok(Command::Help),
@@ -53,6 +61,7 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
                 port = Some(number);
             }
             Arg::Long("debug") => debug = true,
+            Arg::Long("check") => only_check = true,
             Arg::Value(value) if name.is_none() => name = Some(value.string()?),
             Arg::Value(value) if name.as_deref() == Some("test") => rest.push(value.string()?),
             other => return Err(other.unexpected().into()),
@@ -80,9 +89,16 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
             let filter = rest.into_iter().skip(1).collect();
             Command::Test { part, filter }
         }
+        Some("check") => Command::Check,
+        Some("generate") => Command::Generate {
+            check: std::mem::take(&mut only_check),
+        },
         Some("finish-bundle") => Command::FinishBundle,
         Some(other) => bail!("there is no command {other}; these exist:\n{USAGE}"),
     };
+    if only_check {
+        bail!("--check belongs to generate");
+    }
     if port.is_some() {
         bail!("--port belongs to serve");
     }

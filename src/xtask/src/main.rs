@@ -1,11 +1,14 @@
 //! The commands of the project: `cargo xtask serve`, `cargo xtask test` and what they are made of.
 
 mod bundle;
+mod check;
 mod cli;
 mod finish;
+mod generate;
 mod project;
 mod serve;
 mod test;
+mod tidy;
 mod tool;
 
 use std::process::ExitCode;
@@ -32,6 +35,8 @@ fn run(command: Command) -> anyhow::Result<()> {
         Command::Serve { port, profile } => serve::run(port, profile),
         Command::Build { profile } => bundle::build(profile).map(drop),
         Command::Test { part, filter } => test::run(part, &filter),
+        Command::Check => check::run(),
+        Command::Generate { check } => generate::run(check),
         Command::FinishBundle => finish::run(),
     }
 }
