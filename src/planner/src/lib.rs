@@ -1,0 +1,3 @@
+//! Longcook, the app.
+
+pub mod screens;

@@ -1,0 +1,3 @@
+//! The screens.
+
+pub mod run_sheet;
