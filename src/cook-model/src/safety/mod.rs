@@ -7,6 +7,7 @@
 
 mod cautions;
 mod clock;
+pub mod cooling;
 mod governing;
 mod holding;
 mod lethality;

@@ -110,12 +110,12 @@ pub(super) const SHALLOW_PORTIONS: Rule = Rule {
     applies: &[Subject::Leftovers],
     condition: "no deeper than {76 mm|3 in}; thinner portions, ice, or a water bath with ice",
     severity: Severity::Caution,
-    words: "Slice or pull it first. Spread it in flat pans, no deeper than {50 mm|2 in}, lids off until cold. Ice water around the pan helps most.",
+    words: "Slice or pull it first. Spread it in flat pans, no deeper than {25 mm|1 in}, lids off until cold. Deeper only with ice water around the pan.",
     basis: Basis::Published,
     sources: &[FOOD_CODE_COOLING],
     audience: None,
     differs: Some(
-        "The code allows {76 mm|3 in}. The cooling model finds that too deep for meat in a fridge without ice.",
+        "The code allows {76 mm|3 in}. The cooling model here finds that too deep for meat in a fridge: without ice only {25 mm|1 in} cools in time.",
     ),
 };
 
