@@ -23,7 +23,7 @@ pub struct Course {
 }
 
 const CELLS: usize = 40;
-const STEP_SECONDS: f64 = 20.0;
+const STEP_SECONDS: f64 = 10.0;
 
 impl Course {
     /// First time at which the slowest point has come to a temperature from where it began; none if it never does.

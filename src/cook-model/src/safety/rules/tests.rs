@@ -1,3 +1,5 @@
+//! The rules read through: keys, sources, figures on both scales, and words a reader of twelve can follow.
+
 use super::RuleId;
 use crate::safety::{Basis, Severity, Units, say};
 use std::collections::BTreeSet;
