@@ -212,6 +212,28 @@ quantity! {
 }
 
 quantity! {
+    /// A volume, in m³.
+    Volume;
+    /// In cubic metres.
+    from_cubic_metres, cubic_metres = 1.0;
+    /// In litres.
+    from_litres, litres = 0.001;
+    /// In millilitres.
+    from_millilitres, millilitres = 1.0e-6;
+}
+
+quantity! {
+    /// An amount of heat, in J.
+    Energy;
+    /// In joules.
+    from_joules, joules = 1.0;
+    /// In megajoules.
+    from_megajoules, megajoules = 1.0e6;
+    /// In kilowatt-hours.
+    from_kilowatt_hours, kilowatt_hours = 3.6e6;
+}
+
+quantity! {
     /// A rate of heat, in W.
     Power;
     /// In watts.
@@ -227,6 +249,13 @@ quantity! {
     from_minutes, minutes = 60.0;
     /// In hours.
     from_hours, hours = 3600.0;
+}
+
+impl Mul<TimeSpan> for Power {
+    type Output = Energy;
+    fn mul(self, span: TimeSpan) -> Energy {
+        Energy::from_joules(self.watts() * span.seconds())
+    }
 }
 
 /// A moment in UTC, in whole seconds since 1970-01-01T00:00:00Z without leap seconds.

@@ -3,6 +3,7 @@
 //! Everything here is arithmetic on a plan; nothing needs a forecast unless it says so. Amounts are given in SI units
 //! and exact; rounding to what a shop sells comes last and only ever upwards.
 
+pub mod fuel;
 mod portions;
 mod salt;
 mod salt_diffusion;
