@@ -13,6 +13,7 @@ cargo xtask serve [--port N] [--debug]   install what is missing, build the app,
 cargo xtask build [--debug]              the same without serving; the files are in dist (target/dist-debug)
 cargo xtask test                         install what the tests need and run every test
 cargo xtask test native|browser [NAME]   only those on this machine or in the browser, or only those with this name
+cargo xtask test bits                    only whether the model reckons the same bits here and in WebAssembly
 
 cargo xtask check                        format, lints, generated files, habits
 cargo xtask generate [--check]           write the files that are made from the code, or only tell which are stale
@@ -83,8 +84,9 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
             let part = match rest.first().map(String::as_str) {
                 None => None,
                 Some("native") => Some(Part::Native),
+                Some("bits") => Some(Part::Bits),
                 Some("browser") => Some(Part::Browser),
-                Some(other) => bail!("test {other}: the parts are native and browser"),
+                Some(other) => bail!("test {other}: the parts are native, bits and browser"),
             };
             let filter = rest.into_iter().skip(1).collect();
             Command::Test { part, filter }
@@ -156,6 +158,6 @@ mod tests {
         refuse("build --port 80", "--port belongs to serve");
         refuse("serve --fast", "--fast");
         refuse("serve now", "now");
-        refuse("test offline", "native and browser");
+        refuse("test offline", "native, bits and browser");
     }
 }

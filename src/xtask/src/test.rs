@@ -1,5 +1,6 @@
 //! `cargo xtask test`: every check that runs the project's code.
 
+mod bits;
 mod browser;
 mod native;
 
@@ -14,16 +15,19 @@ use crate::project::say;
 pub(crate) enum Part {
     /// The model, the app's own arithmetic and the checks from outside, on this machine.
     Native,
+    /// The model's numbers on this machine and in WebAssembly.
+    Bits,
     /// The whole app in a browser.
     Browser,
 }
 
 impl Part {
-    const ALL: [Self; 2] = [Self::Native, Self::Browser];
+    const ALL: [Self; 3] = [Self::Native, Self::Bits, Self::Browser];
 
     fn words(self) -> &'static str {
         match self {
             Self::Native => "native tests",
+            Self::Bits => "the same bits in WebAssembly",
             Self::Browser => "browser tests",
         }
     }
@@ -31,6 +35,7 @@ impl Part {
     fn run(self, filter: &[String]) -> anyhow::Result<()> {
         match self {
             Self::Native => native::run(filter),
+            Self::Bits => bits::run(),
             Self::Browser => browser::run(filter),
         }
     }
