@@ -34,10 +34,13 @@ impl AirProperties {
         let viscosity = 1.716e-5 * growth * (273.15 + 110.6) / (kelvin + 110.6);
         let conductivity = 0.0241 * growth * (273.15 + 194.0) / (kelvin + 194.0);
         let density = pascals / (GAS_CONSTANT * kelvin);
+        let warmer = kelvin - 200.0;
+        // J/(kg K); a parabola through handbook values from 200 to 600 K, from memory.
+        let specific_heat = 1002.5 + 2.75e-4 * warmer * warmer;
         Self {
             conductivity,
             kinematic_viscosity: viscosity / density,
-            prandtl: viscosity * SPECIFIC_HEAT / conductivity,
+            prandtl: viscosity * specific_heat / conductivity,
             expansion: 1.0 / kelvin,
         }
     }
