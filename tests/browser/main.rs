@@ -3,6 +3,7 @@
 //! `cargo xtask test browser` builds the app, finds the browser and runs these; a word after it picks by name.
 
 mod accessibility;
+mod broken;
 mod crash;
 mod install;
 mod offline;

@@ -17,6 +17,7 @@ cargo xtask test bits                    only whether the model reckons the same
 
 cargo xtask check                        format, lints, generated files, habits
 cargo xtask generate [--check]           write the files that are made from the code, or only tell which are stale
+cargo xtask icons                        draw public/icons anew in the sizes that phones ask for
 
 --debug builds in seconds; the app is then several times larger and slower.
 Tools are kept in a folder of their own for each user: XDG_CACHE_HOME or ~/.cache, longcook-tools.
@@ -41,6 +42,7 @@ pub(crate) enum Command {
     Generate {
         check: bool,
     },
+    Icons,
     FinishBundle,
 }
 
@@ -95,6 +97,7 @@ pub(crate) fn parse(mut arguments: Parser) -> anyhow::Result<Command> {
         Some("generate") => Command::Generate {
             check: std::mem::take(&mut only_check),
         },
+        Some("icons") => Command::Icons,
         Some("finish-bundle") => Command::FinishBundle,
         Some(other) => bail!("there is no command {other}; these exist:\n{USAGE}"),
     };

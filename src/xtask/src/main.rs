@@ -5,6 +5,7 @@ mod check;
 mod cli;
 mod finish;
 mod generate;
+mod icons;
 mod project;
 mod serve;
 mod test;
@@ -37,6 +38,7 @@ fn run(command: Command) -> anyhow::Result<()> {
         Command::Test { part, filter } => test::run(part, &filter),
         Command::Check => check::run(),
         Command::Generate { check } => generate::run(check),
+        Command::Icons => icons::run(),
         Command::FinishBundle => finish::run(),
     }
 }

@@ -77,8 +77,13 @@ impl App {
 
     /// Opens the app with something after its address.
     pub(crate) async fn open_at(&self, rest: &str) -> anyhow::Result<()> {
-        self.browser.goto(&format!("{}{rest}", self.url)).await?;
+        self.visit(rest).await?;
         self.started().await
+    }
+
+    /// Goes to the app's address and does not wait for it to start.
+    pub(crate) async fn visit(&self, rest: &str) -> anyhow::Result<()> {
+        Ok(self.browser.goto(&format!("{}{rest}", self.url)).await?)
     }
 
     /// Reloads the page and waits until the app has started again.
@@ -87,7 +92,8 @@ impl App {
         self.started().await
     }
 
-    async fn started(&self) -> anyhow::Result<()> {
+    /// Waits until the app has started.
+    pub(crate) async fn started(&self) -> anyhow::Result<()> {
         self.browser
             .until("return document.documentElement.dataset.app === 'started'")
             .await
