@@ -1,11 +1,14 @@
 //! A plan: what is intended. Everything shown about it is worked out anew from these values.
 
+mod check;
 mod cooker;
 mod crew;
 mod dish;
 mod gathering;
 pub mod outlook;
+pub mod range;
 
+pub use check::{Problem, Trouble, check};
 pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
 pub use crew::{CrewMember, QuietHours};
 pub use dish::{
