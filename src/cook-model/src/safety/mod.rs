@@ -16,6 +16,7 @@ mod rule;
 mod rules;
 mod source;
 mod thaw;
+pub mod watch;
 pub mod wording;
 
 pub use cautions::{CautionContext, cautions_for};
