@@ -3,6 +3,7 @@
 mod check;
 mod cooker;
 mod crew;
+mod demo;
 mod dish;
 mod gathering;
 pub mod outlook;
@@ -11,6 +12,7 @@ pub mod range;
 pub use check::{Problem, Trouble, check};
 pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
 pub use crew::{CrewMember, QuietHours};
+pub use demo::demo;
 pub use dish::{
     BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray, Wrap,
     WrapWhen,
