@@ -68,6 +68,8 @@ id! {
     CrewId
     /// An entry of the journal.
     EntryId
+    /// A thing of one's own on the shopping list.
+    ExtraId
 }
 
 /// A copy of the app: a random number made once on each phone.

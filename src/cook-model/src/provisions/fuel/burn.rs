@@ -7,6 +7,7 @@ use super::kind_of_fuel::Fuel;
 use super::learned::LearnedFactor;
 use super::vessel::Vessel;
 use crate::plan::{CookerKind, Place};
+use crate::provisions::counting::fitting;
 use crate::units::{Energy, Length, Mass, Power, Temperature, TimeSpan};
 use serde::{Deserialize, Serialize};
 
@@ -194,7 +195,7 @@ pub fn fuel_need(burn: &Burn) -> FuelNeed {
         likely,
         have,
         feed_every,
-        rounds: feed_every.map_or(0, |every| rounds(lasts, every)),
+        rounds: feed_every.map_or(0, |every| fitting(lasts / every)),
     }
 }
 
@@ -205,13 +206,4 @@ fn feed_every(habit: &Feeding, rate: Mass) -> TimeSpan {
             .min(habit.latest),
         _ => habit.every,
     }
-}
-
-#[expect(
-    clippy::cast_possible_truncation,
-    clippy::cast_sign_loss,
-    reason = "a saturating cast of a count that is never negative"
-)]
-fn rounds(lasts: TimeSpan, every: TimeSpan) -> u32 {
-    libm::floor(lasts / every).max(0.0) as u32
 }

@@ -1,0 +1,352 @@
+//! What must hold for every plan: more guests never buy less, nothing is ever short, changes stay where they are.
+
+use cook_model::handover::identity::{CookerId, DishId, PieceId};
+use cook_model::meat::CutId;
+use cook_model::plan::{CookerKind, Guests, Plan};
+use cook_model::provisions::fuel::{FireWeather, Fuel, LearnedFactor, Vessel, rate};
+use cook_model::provisions::shopping::{
+    Item, Money, PackKind, Price, PricedBy, Purchase, Quantity, ShoppingNotes, SoldBy, Working,
+    bill, shopping_list,
+};
+use cook_model::provisions::{
+    Hunger, IN_FRIDGE, Roll, Sides, Size, Weights, appetite, equal_pieces, even_out, from_sizes,
+    portions, to_buy, wrap_need,
+};
+use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, Volume};
+use proptest::prelude::*;
+use serde_json::json;
+use std::collections::BTreeMap;
+
+fn cut() -> impl Strategy<Value = CutId> {
+    (0..CutId::ALL.len()).prop_map(|at| CutId::ALL[at])
+}
+
+/// A harvest supper: butts and lamb on an offset, corn on a kettle.
+fn supper(guests: Guests) -> Plan {
+    let id = |random| DishId::new(1, random).to_string();
+    let cooker = |random| CookerId::new(1, random).to_string();
+    let piece = |random| PieceId::new(1, random).to_string();
+    serde_json::from_value(json!({
+        "name": "Harvest supper",
+        "serving": {"local": "2026-09-12T18:00:00", "zone": "Europe/London", "offset_seconds": 3600},
+        "guests": guests,
+        "cookers": {
+            cooker(1): {"name": "Offset", "kind": "offset", "grate": 0.5,
+                "programme": [{"when": {"at": "start"}, "set": 121.0}]},
+            cooker(2): {"name": "Kettle", "kind": "kettle", "grate": 0.23,
+                "programme": [{"when": {"at": "start"}, "set": 200.0}]},
+        },
+        "dishes": {
+            id(1): {"name": "Pork", "food": {"is": "cut", "cut": "pork-shoulder-butt"}, "cooker": cooker(1),
+                "pieces": {piece(1): {"count": 2, "mass": 3.8}},
+                "salt": {"ahead": 64800.0, "rate": 0.012},
+                "spray": {"first": 7200.0, "every": 2700.0}},
+            id(2): {"name": "Lamb", "food": {"is": "cut", "cut": "lamb-shoulder"}, "cooker": cooker(1),
+                "pieces": {piece(2): {"mass": 2.6}},
+                "salt": {"ahead": 64800.0, "rate": 0.012}},
+            id(3): {"name": "Corn", "cooker": cooker(2),
+                "food": {"is": "own", "least": 720.0, "likely": 900.0, "most": 1200.0, "place": "cooker"},
+                "pieces": {piece(3): {"count": 18, "mass": 0.25}}},
+        },
+    }))
+    .expect("a plan")
+}
+
+fn supper_for(grown: u32) -> Plan {
+    supper(Guests { grown, small: 4 })
+}
+
+proptest! {
+    #[test]
+    fn more_guests_never_buy_less(cut in cut(), grown in 0_u32..80, small in 0_u32..40, more in 1_u32..20) {
+        let mouths = appetite(Sides::Some, Hunger::Usual, 1);
+        let few = mouths.wanted(Guests { grown, small });
+        let many = mouths.wanted(Guests { grown: grown + more, small });
+        let many_small = mouths.wanted(Guests { grown, small: small + more });
+        prop_assert!(to_buy(cut, many).bought >= to_buy(cut, few).bought);
+        prop_assert!(to_buy(cut, many_small).bought >= to_buy(cut, few).bought);
+        let pieces = |wanted| equal_pieces(cut, wanted).first().map_or(Mass::ZERO, |choice| choice.weights.bought);
+        prop_assert!(pieces(many).kilograms() >= pieces(few).kilograms() - 1e-9);
+    }
+
+    #[test]
+    fn whole_pieces_are_never_short(cut in cut(), grams in 50.0_f64..20_000.0, sizes in prop::collection::vec(0.05_f64..8.0, 1..5)) {
+        let wanted = Mass::from_grams(grams);
+        for choice in equal_pieces(cut, wanted) {
+            prop_assert!(choice.over.grams() >= -1e-6);
+        }
+        let sizes: Vec<Mass> = sizes.into_iter().map(Mass::from_kilograms).collect();
+        let largest = sizes.iter().fold(Mass::ZERO, |most, size| most.max(*size));
+        if let Some(choice) = from_sizes(cut, wanted, &sizes) {
+            prop_assert!(choice.over.grams() >= -1e-3, "{:?}", choice);
+            let spare = Weights::from_bought(cut, largest).on_plate;
+            prop_assert!(choice.over.grams() <= spare.grams() + 1e-3, "{:?}", choice);
+        } else {
+            // Only where more pieces would be needed than are reckoned with.
+            prop_assert!(to_buy(cut, wanted).bought / largest > 199.0);
+        }
+    }
+
+    #[test]
+    fn plate_and_shop_undo_each_other(cut in cut(), grams in 1.0_f64..50_000.0) {
+        let buy = to_buy(cut, Mass::from_grams(grams));
+        let back = Weights::from_bought(cut, buy.bought);
+        prop_assert!((back.on_plate.grams() / grams - 1.0).abs() < 1e-12);
+        prop_assert!(buy.bought >= buy.trimmed && buy.trimmed > buy.on_plate);
+    }
+
+    #[test]
+    fn units_there_and_back(number in 1e-3_f64..1e6) {
+        for (there, back) in [
+            (Mass::from_pounds(number).kilograms(), Mass::from_kilograms(Mass::from_pounds(number).kilograms()).pounds()),
+            (Volume::from_litres(number).cubic_metres(), Volume::from_cubic_metres(Volume::from_litres(number).cubic_metres()).litres()),
+            (Length::from_inches(number).metres(), Length::from_metres(Length::from_inches(number).metres()).inches()),
+            (Energy::from_kilowatt_hours(number).joules(), Energy::from_joules(Energy::from_kilowatt_hours(number).joules()).kilowatt_hours()),
+        ] {
+            prop_assert!(there > 0.0 && (back / number - 1.0).abs() < 1e-12);
+        }
+    }
+
+    #[test]
+    fn shop_units_are_never_short_and_never_a_pack_too_many(wanted in 1e-3_f64..500.0, holds in 1e-2_f64..50.0) {
+        let sold = SoldBy::packs(PackKind::Sack, Quantity::Mass(Mass::from_kilograms(holds)));
+        let bought = sold.shop_amount(Quantity::Mass(Mass::from_kilograms(wanted))).expect("both by weight");
+        let amount = bought.amount.number();
+        prop_assert!(amount >= wanted * (1.0 - 1e-6));
+        prop_assert!(amount - wanted < holds * (1.0 + 1e-6));
+    }
+
+    #[test]
+    fn fire_wants_more_in_cold_wind_and_with_wet_wood(
+        pit in 80.0_f64..200.0, air in -20.0_f64..35.0, wind in 0.0_f64..10.0, wet in 0.05_f64..0.4, by in 0.01_f64..1.0,
+    ) {
+        let vessel = Vessel::usual(CookerKind::Offset).expect("fed");
+        let burn = |pit: f64, air: f64, wind: f64, moisture: f64| {
+            let weather = FireWeather {
+                air: Temperature::from_celsius(air),
+                wind_metres_per_second: wind,
+                altitude: Length::ZERO,
+            };
+            let meat = Power::from_watts(100.0);
+            rate(&vessel, Fuel::Wood { moisture }, Temperature::from_celsius(pit), &weather, meat).kilograms()
+        };
+        let usual = burn(pit, air, wind, wet);
+        prop_assert!(usual > 0.0 && usual.is_finite());
+        for harder in [
+            burn(pit + 20.0 * by, air, wind, wet),
+            burn(pit, air - 20.0 * by, wind, wet),
+            burn(pit, air, wind + 5.0 * by, wet),
+            burn(pit, air, wind, wet + 0.2 * by),
+        ] {
+            prop_assert!(harder >= usual * (1.0 - 1e-9), "{harder} < {usual}");
+        }
+    }
+
+    #[test]
+    fn a_larger_cooker_burns_more(grate in 0.05_f64..2.0, by in 1.01_f64..2.0) {
+        let weather = FireWeather {
+            air: Temperature::from_celsius(10.0),
+            wind_metres_per_second: 2.0,
+            altitude: Length::from_metres(300.0),
+        };
+        let burn = |grate: f64| {
+            let vessel = Vessel::for_grate(CookerKind::Drum, Area::from_square_metres(grate)).expect("fed");
+            rate(&vessel, Fuel::Briquettes, Temperature::from_celsius(120.0), &weather, Power::ZERO).kilograms()
+        };
+        prop_assert!(burn(grate * by) > burn(grate));
+    }
+
+    #[test]
+    fn a_heavier_piece_is_larger_everywhere(cut in cut(), kilograms in 0.1_f64..10.0, by in 1.01_f64..2.0) {
+        let of = |kilograms| Size::of(cut, Mass::from_kilograms(kilograms), None);
+        let (light, heavy) = (of(kilograms), of(kilograms * by));
+        prop_assert!(heavy.thickness >= light.thickness && heavy.length >= light.length);
+        prop_assert!(heavy.surface() > light.surface());
+        let roll = Roll { width: Length::from_metres(2.0), turns: 2.0 };
+        prop_assert!(wrap_need(&heavy, roll).length >= wrap_need(&light, roll).length);
+        prop_assert!(even_out(heavy.thickness, 0.9, IN_FRIDGE).usual >= even_out(light.thickness, 0.9, IN_FRIDGE).usual);
+    }
+
+    #[test]
+    fn ticks_prices_and_amounts_move_no_line(
+        ticks in prop::collection::vec(any::<bool>(), 12), price in 1_i64..100_000, kilograms in 0.1_f64..30.0,
+    ) {
+        let plan = supper_for(14);
+        let plain = shopping_list(&plan, None, &BTreeMap::new(), &ShoppingNotes::default());
+        let mut notes = ShoppingNotes::default();
+        for (line, ticked) in plain.lines.iter().zip(ticks) {
+            notes.purchases.insert(line.item, Purchase {
+                ticked,
+                amount: ticked.then_some(Quantity::Mass(Mass::from_kilograms(kilograms))),
+                price: Some(Price { money: Money(price), by: PricedBy::All }),
+                ..Purchase::default()
+            });
+        }
+        let noted = shopping_list(&plan, None, &BTreeMap::new(), &notes);
+        let order = |list: &cook_model::provisions::shopping::ShoppingList| -> Vec<Item> {
+            list.lines.iter().map(|line| line.item).collect()
+        };
+        prop_assert_eq!(order(&plain), order(&noted));
+        let sums = bill(&noted, plan.guests);
+        let ticked: i64 = noted.lines.iter().filter(|line| line.ticked).map(|line| line.cost.map_or(0, |cost| cost.0)).sum();
+        prop_assert_eq!(sums.total.0 - sums.to_pay.0, ticked);
+    }
+}
+
+#[test]
+fn a_list_names_everything_once_by_aisle() {
+    let list = shopping_list(
+        &supper_for(14),
+        None,
+        &BTreeMap::new(),
+        &ShoppingNotes::default(),
+    );
+    let mut seen: Vec<Item> = list.lines.iter().map(|line| line.item).collect();
+    assert!(
+        list.lines
+            .windows(2)
+            .all(|pair| pair[0].aisle <= pair[1].aisle)
+    );
+    let all = seen.len();
+    seen.sort_unstable();
+    seen.dedup();
+    assert_eq!(seen.len(), all);
+    for item in [
+        Item::Salt,
+        Item::Rub,
+        Item::Spray,
+        Item::Foil,
+        Item::Wood,
+        Item::Lump,
+        Item::Briquettes,
+    ] {
+        assert!(seen.contains(&item), "{item}");
+    }
+}
+
+#[test]
+fn salt_is_merged_over_dishes_and_shows_its_working() {
+    let list = shopping_list(
+        &supper_for(14),
+        None,
+        &BTreeMap::new(),
+        &ShoppingNotes::default(),
+    );
+    let salt = list
+        .lines
+        .iter()
+        .find(|line| line.item == Item::Salt)
+        .expect("salt");
+    let Some(Quantity::Mass(mass)) = salt.worked_out else {
+        panic!("salt by weight")
+    };
+    // 1.2 % of 7.6 kg of butt less 5 % trimming and 2.6 kg of lamb less 6 %.
+    assert!((mass.grams() - 0.012 * (7600.0 * 0.95 + 2600.0 * 0.94)).abs() < 1e-6);
+    assert!(matches!(&salt.working, Some(Working::Salt { parts, .. }) if parts.len() == 2));
+    assert_eq!(salt.dishes.len(), 2);
+}
+
+#[test]
+fn what_needs_a_forecast_waits_in_its_place() {
+    let list = shopping_list(
+        &supper_for(14),
+        None,
+        &BTreeMap::new(),
+        &ShoppingNotes::default(),
+    );
+    let of = |item| {
+        list.lines
+            .iter()
+            .find(|line| line.item == item)
+            .expect("a line")
+    };
+    assert_eq!(of(Item::Wood).worked_out, None);
+    assert_eq!(of(Item::Spray).worked_out, None);
+    // Corn alone needs no forecast: its minutes are the fire's.
+    let Some(Quantity::Mass(briquettes)) = of(Item::Briquettes).worked_out else {
+        panic!("by weight")
+    };
+    assert!(
+        briquettes.kilograms() > 0.4 && briquettes.kilograms() < 2.0,
+        "{briquettes:?}"
+    );
+}
+
+#[test]
+fn an_override_outlives_a_change_of_the_plan_and_is_marked() {
+    let mut notes = ShoppingNotes::default();
+    notes.purchases.insert(
+        Item::Salt,
+        Purchase {
+            amount: Some(Quantity::Mass(Mass::from_grams(200.0))),
+            already: Some(Quantity::Mass(Mass::from_grams(150.0))),
+            ..Purchase::default()
+        },
+    );
+    for grown in [14, 30] {
+        let list = shopping_list(&supper_for(grown), None, &BTreeMap::new(), &notes);
+        let salt = list
+            .lines
+            .iter()
+            .find(|line| line.item == Item::Salt)
+            .expect("salt");
+        assert!(salt.overridden && salt.worked_out != salt.wanted);
+        let bought = salt.to_buy.expect("an amount");
+        // 50 g are missing: one small pack.
+        assert_eq!(bought.packs.map(|(packs, _)| packs), Some(1));
+    }
+    let text = serde_json::to_string(&notes).expect("json");
+    assert_eq!(
+        serde_json::from_str::<ShoppingNotes>(&text).expect("notes"),
+        notes
+    );
+}
+
+#[test]
+fn an_amount_in_the_wrong_kind_of_unit_is_left_aside_and_said() {
+    let mut notes = ShoppingNotes::default();
+    notes.purchases.insert(
+        Item::Salt,
+        Purchase {
+            already: Some(Quantity::Count(3)),
+            ..Purchase::default()
+        },
+    );
+    let list = shopping_list(&supper_for(14), None, &BTreeMap::new(), &notes);
+    let salt = list
+        .lines
+        .iter()
+        .find(|line| line.item == Item::Salt)
+        .expect("salt");
+    assert!(salt.unlike && salt.to_buy.is_some());
+}
+
+#[test]
+fn the_demo_feeds_its_guests_by_division() {
+    let plan = supper_for(14);
+    let there = portions(&plan);
+    // 14 × 200 g and 4 × 100 g; pork 0.578 of trimmed, lamb 0.481 of trimmed.
+    assert!((there.wanted.kilograms() - 3.2).abs() < 1e-9);
+    assert!((there.planned.kilograms() - (7.6 * 0.95 * 0.578 + 2.6 * 0.94 * 0.481)).abs() < 1e-9);
+}
+
+#[test]
+fn a_cooker_that_learned_asks_for_less_reserve() {
+    let kettle = CookerId::new(1, 2);
+    let mut factor = LearnedFactor::default();
+    for _ in 0..6 {
+        factor = factor.after(1.3);
+    }
+    let amount = |learned: &BTreeMap<CookerId, LearnedFactor>| {
+        let list = shopping_list(&supper_for(14), None, learned, &ShoppingNotes::default());
+        let line = list
+            .lines
+            .iter()
+            .find(|line| line.item == Item::Briquettes)
+            .cloned();
+        line.and_then(|line| line.worked_out)
+            .expect("an amount")
+            .number()
+    };
+    assert!(amount(&BTreeMap::from([(kettle, factor)])) < amount(&BTreeMap::new()));
+}
