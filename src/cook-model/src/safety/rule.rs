@@ -2,6 +2,7 @@
 
 use super::{RuleId, Source};
 use crate::plan::Audience;
+use serde::{Deserialize, Serialize};
 
 /// A rule of food or fire.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -52,7 +53,8 @@ pub enum Subject {
 }
 
 /// What follows when a rule is broken.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Severity {
     /// Be careful.
     Caution,
