@@ -1,7 +1,7 @@
 //! What happened: entries that are only ever added. Striking one out is another entry.
 
 use super::identity::{CookerId, CrewId, DishId, EntryId, PieceId, ReplicaId};
-use crate::units::{Mass, Moment, Temperature};
+use crate::units::{Length, Mass, Moment, Temperature};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
@@ -149,6 +149,47 @@ pub enum KnownEvent {
     },
     /// A dish was sliced or pulled.
     Sliced {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish was taken out of the fridge, raw.
+    TakenOut {
+        /// Which.
+        dish: DishId,
+    },
+    /// A dish went back into the fridge, raw.
+    PutBack {
+        /// Which.
+        dish: DishId,
+    },
+    /// The fire of a cooker went out, or its power.
+    FireOut {
+        /// Which cooker.
+        cooker: CookerId,
+    },
+    /// The fire of a cooker burns again.
+    FireBack {
+        /// Which cooker.
+        cooker: CookerId,
+    },
+    /// A dish came to the table, without heat.
+    Served {
+        /// Which.
+        dish: DishId,
+    },
+    /// What is left of a dish was put away to get cold.
+    Chilled {
+        /// Which.
+        dish: DishId,
+        /// Depth of the layer, or thickness of the piece.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        depth: Option<Length>,
+        /// In ice water.
+        #[serde(default)]
+        ice: bool,
+    },
+    /// What was cold is heated up again.
+    Reheating {
         /// Which.
         dish: DishId,
     },

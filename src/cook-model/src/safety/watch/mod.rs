@@ -5,11 +5,13 @@
 
 mod chilling;
 mod heating;
+mod journal;
 mod judge;
 mod keeping;
 mod state;
 mod track;
 
+pub use journal::{Watched, track_of, watch_dish};
 pub use judge::judge;
 pub use state::{Next, SafeState, Standing};
 pub use track::{Happened, Happening, Portion, Standard, Track, Waiting};
