@@ -1,7 +1,5 @@
-//! Mounts the app.
-
-use leptos::prelude::*;
+//! Runs the app: on the page as screens, in the worker as the reckoning.
 
 fn main() {
-    mount_to_body(|| view! { <h1>"Longcook"</h1> });
+    planner::start();
 }

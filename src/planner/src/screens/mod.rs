@@ -1,3 +1,5 @@
 //! The screens.
 
+pub mod gathering;
+pub mod plans;
 pub mod run_sheet;

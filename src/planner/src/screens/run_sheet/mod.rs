@@ -9,6 +9,9 @@ pub mod quiet;
 #[cfg(test)]
 mod sample;
 pub mod scope;
+pub mod screen;
 pub mod sheet;
 pub mod stay;
 pub mod ticket;
+
+pub use screen::RunSheet;

@@ -1,0 +1,63 @@
+//! Random numbers for ids, from the browser's own source.
+
+use super::clock::wall_milliseconds;
+use cook_model::handover::identity::{CookerId, CrewId, DishId, PieceId, PlanId, ReplicaId};
+
+/// A source of ids for everything made on this device.
+#[derive(Clone, Copy, Debug)]
+pub struct Ids;
+
+impl Ids {
+    fn parts() -> (u64, u128) {
+        let random = u128::from(random()) << 64 | u128::from(random());
+        (wall_milliseconds(), random)
+    }
+
+    /// For a plan.
+    #[must_use]
+    pub fn plan(self) -> PlanId {
+        let (wall, random) = Self::parts();
+        PlanId::new(wall, random)
+    }
+
+    /// For a dish.
+    #[must_use]
+    pub fn dish(self) -> DishId {
+        let (wall, random) = Self::parts();
+        DishId::new(wall, random)
+    }
+
+    /// For a piece.
+    #[must_use]
+    pub fn piece(self) -> PieceId {
+        let (wall, random) = Self::parts();
+        PieceId::new(wall, random)
+    }
+
+    /// For a cooker.
+    #[must_use]
+    pub fn cooker(self) -> CookerId {
+        let (wall, random) = Self::parts();
+        CookerId::new(wall, random)
+    }
+
+    /// For somebody of the crew.
+    #[must_use]
+    pub fn crew(self) -> CrewId {
+        let (wall, random) = Self::parts();
+        CrewId::new(wall, random)
+    }
+
+    /// For this copy of the app.
+    #[must_use]
+    pub fn replica(self) -> ReplicaId {
+        ReplicaId::new(random())
+    }
+}
+
+/// Sixty-four random bits.
+fn random() -> u64 {
+    // Browsers on which the app starts at all have the source; a page that could not get at it must not make ids that
+    // might clash.
+    getrandom::u64().expect("the browser gives random numbers")
+}

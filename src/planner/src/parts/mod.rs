@@ -1,0 +1,27 @@
+//! Parts that screens share, by the names of the look: rim, bar, plate, grain, mark, and the fields.
+
+pub mod bar;
+pub mod choice;
+pub mod footing;
+pub mod grain;
+mod hand_on;
+pub mod last_line;
+pub mod mark;
+pub mod notices;
+pub mod number_field;
+pub mod rim;
+pub mod slip;
+pub mod text_field;
+
+pub use bar::Bar;
+pub use choice::{Choice, Way};
+pub use footing::Footing;
+pub use grain::{Grain, Tile, tiles};
+pub use hand_on::hand_on;
+pub use last_line::LastLine;
+pub use mark::Mark;
+pub use notices::Notices;
+pub use number_field::NumberField;
+pub use rim::{Rim, keep_light};
+pub use slip::Slip;
+pub use text_field::{TextField, TimeField};

@@ -1,0 +1,9 @@
+//! The reckoning runs in a worker: what page and worker say to each other, and how the worker minds its desk.
+
+mod desk;
+mod protocol;
+mod worker;
+
+pub use desk::{Desk, Turn};
+pub use protocol::{Effort, Question, Reply, Request};
+pub use worker::{is_worker, serve};

@@ -1,0 +1,9 @@
+//! The screen.
+
+use leptos::prelude::*;
+
+/// Run sheet.
+#[component]
+pub fn RunSheet() -> impl IntoView {
+    view! { <main></main> }
+}

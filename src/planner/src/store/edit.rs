@@ -1,0 +1,59 @@
+//! What a change was about, for the line that offers to take it back.
+
+use cook_model::handover::identity::{CookerId, CrewId, DishId};
+
+/// A change of a plan.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Edit {
+    /// Its name.
+    Name,
+    /// The serving moment.
+    Serving,
+    /// Who comes.
+    Guests,
+    /// How much they eat.
+    Appetite,
+    /// Place and weather.
+    Place,
+    /// How sure the table is to be.
+    Promise,
+    /// Who is served.
+    Audience,
+    /// Somebody of the crew.
+    Crew(CrewId),
+    /// Somebody joined the crew, by name.
+    CrewJoined(String),
+    /// Somebody left it.
+    CrewLeft(String),
+    /// A cooker.
+    Cooker(CookerId),
+    /// A cooker came.
+    CookerCame(String),
+    /// A cooker went.
+    CookerWent(String),
+    /// A dish.
+    Dish(DishId),
+    /// A dish came on the menu.
+    DishAdded(String),
+    /// A dish was taken off the menu.
+    DishTakenOff(String),
+    /// A file was merged in.
+    TakenIn,
+}
+
+impl Edit {
+    /// Whether several of these in a row are taken back together, as the taps on one stepper are.
+    #[must_use]
+    pub const fn runs_together(&self) -> bool {
+        !matches!(
+            self,
+            Self::CrewJoined(_)
+                | Self::CrewLeft(_)
+                | Self::CookerCame(_)
+                | Self::CookerWent(_)
+                | Self::DishAdded(_)
+                | Self::DishTakenOff(_)
+                | Self::TakenIn
+        )
+    }
+}

@@ -1,0 +1,34 @@
+//! Names of the screens and of the lights.
+
+use crate::route::Route;
+use crate::store::Light;
+
+/// The name of a screen.
+#[must_use]
+pub const fn screen(route: Route) -> &'static str {
+    match route {
+        Route::Gathering => "Gathering",
+        Route::RunSheet => "Run sheet",
+        Route::Plans => "Plans",
+    }
+}
+
+/// The name of a light.
+#[must_use]
+pub const fn light(light: Light) -> &'static str {
+    match light {
+        Light::Day => "Day",
+        Light::Night => "Night",
+        Light::Sun => "Sun",
+    }
+}
+
+/// What a plan without a name is called.
+pub const UNNAMED: &str = "A plan without a name";
+
+/// A plan's name, or what stands for it.
+#[must_use]
+pub fn plan_name(name: &str) -> &str {
+    let name = name.trim();
+    if name.is_empty() { UNNAMED } else { name }
+}
