@@ -176,8 +176,8 @@ pub struct Cut {
     pub bone: Bone,
     /// Share of the surface that can give off water, 0 to 1 (skin and fat cap hold it back). Set by hand.
     pub evaporating_share: f64,
-    /// Tenderness integral in hours at 90 °C that the cut needs to be tender, or none for a cut that is cooked to a
-    /// temperature. Fitted so that the usual programme ends tender at its target.
+    /// Tenderness integral (1 after 4.785 h at 90 °C) that the cut needs to be tender, or none for a cut that is cooked to
+    /// a temperature. Fitted so that the usual programme ends tender at its target.
     pub demand: Option<f64>,
     /// The usual way to cook it.
     pub programme: Programme,

@@ -1,5 +1,6 @@
 //! How one member of an ensemble differs from what was told.
 
+use super::ModelError;
 use crate::units::TemperatureDifference;
 
 /// Periods of the modes of pit swing. Faster swings do not reach the meat: they average out at its surface.
@@ -79,5 +80,44 @@ impl Draw {
 impl Default for Draw {
     fn default() -> Self {
         Self::NOMINAL
+    }
+}
+
+impl Draw {
+    /// Checks every departure.
+    ///
+    /// # Errors
+    /// [`ModelError::OutOfRange`] names the first that is outside.
+    pub fn check(&self) -> Result<(), ModelError> {
+        let times = [
+            ("thickness factor", self.thickness, 0.3, 3.0),
+            ("factor of free water", self.free_water, 0.05, 20.0),
+            ("factor of crust vapour", self.crust_vapour, 0.05, 20.0),
+            ("factor of heat transfer", self.heat_transfer, 0.2, 5.0),
+            (
+                "factor of evaporating share",
+                self.evaporating_share,
+                0.2,
+                5.0,
+            ),
+            ("factor of paper", self.paper, 0.01, 100.0),
+            ("factor of shrinking", self.shrink, 0.1, 3.0),
+            ("factor of humidity", self.humidity, 0.1, 10.0),
+            ("factor of walls", self.walls, 0.5, 1.5),
+            ("factor of tenderness", self.tenderness, 0.1, 10.0),
+        ];
+        for (quantity, value, low, high) in times {
+            ModelError::check(quantity, value, low, high, "times")?;
+        }
+        ModelError::check("water holding", self.water_holding, -0.6, 0.6, "kg/kg")?;
+        ModelError::check("fat", self.fat, -0.15, 0.15, "kg/kg")?;
+        ModelError::check("gauge offset", self.gauge.kelvin(), -60.0, 60.0, "K")?;
+        ModelError::check("outside air", self.outside.kelvin(), -30.0, 30.0, "K")?;
+        ModelError::check("place of the probe", self.probe, 0.0, 0.9, "of the way")?;
+        for mode in self.swing {
+            ModelError::check("pit swing", mode.amplitude.kelvin(), 0.0, 40.0, "K")?;
+            ModelError::check("phase of pit swing", mode.phase, -100.0, 100.0, "rad")?;
+        }
+        Ok(())
     }
 }

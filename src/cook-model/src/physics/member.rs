@@ -58,7 +58,7 @@ pub struct MemberRun {
     pub at_end: Totals,
     /// Mass of the meat that the model follows (bones under a slab left out).
     pub meat: Mass,
-    /// Steps that the march took.
+    /// Steps that the march tried.
     pub steps: u32,
 }
 
@@ -92,10 +92,12 @@ pub struct Totals {
     pub fat: Mass,
     /// Heat taken in, J.
     pub heat: f64,
-    /// Water not accounted for, as a share of the water lost.
-    pub water_residual: f64,
-    /// Heat not accounted for, as a share of the heat taken in.
-    pub energy_residual: f64,
+    /// Water not accounted for, as a share of the water lost. Only where [`Settings::audit`] asks for it.
+    ///
+    /// [`Settings::audit`]: super::Settings::audit
+    pub water_residual: Option<f64>,
+    /// Heat not accounted for, as a share of the heat taken in. Only where the audit is asked for.
+    pub energy_residual: Option<f64>,
 }
 
 impl MemberRun {

@@ -1,19 +1,49 @@
 //! Heat and water in a piece of meat, from the moment it goes on until it has rested.
 //!
 //! One right-hand side (conduction, juice, drying front, film, cooker air, rest box) is marched for eight members side
-//! by side. A [`Scenario`] says what is cooked and how; a [`Draw`] says how one possible world differs from it.
+//! by side by a Rosenbrock-W method with an analytic Jacobian. A [`Scenario`] says what is cooked and how; a [`Draw`] says
+//! how one possible world differs from it; [`run`] follows a member for each draw.
 
+#![expect(
+    clippy::needless_range_loop,
+    reason = "one index runs over the lanes of many arrays at once"
+)]
+
+pub mod air;
+mod body;
+mod cells;
+pub mod conduction;
+mod constants;
 mod cooker;
+mod course;
 mod draw;
+mod environment;
 mod error;
+mod inside;
+mod kernel;
+mod linear;
+mod march;
 mod member;
+mod mesh;
+mod pit;
+pub mod properties;
+mod rates;
+mod real;
+mod recorder;
 mod scenario;
 mod settings;
+pub mod shape;
+mod state;
+mod surface;
+mod tableau;
 
-pub use cooker::CookerClass;
+pub use air::reachable_target;
+pub use cooker::{CookerClass, convection};
 pub use draw::{Draw, SWING_PERIODS_HOURS, SwingMode};
 pub use error::ModelError;
+pub use march::run;
 pub use member::{MemberRun, Sample, Span, Totals};
+pub(crate) use real::Real;
 pub use scenario::{
     Cover, Finish, PitChange, Place, RestStage, Scenario, Spray, Surroundings, When, WrapChange,
 };

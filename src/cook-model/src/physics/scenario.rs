@@ -1,6 +1,6 @@
 //! What is cooked and how: the same for every member of an ensemble.
 
-use super::CookerClass;
+use super::{CookerClass, ModelError};
 use crate::meat::CutId;
 use crate::units::{Length, Mass, Temperature, TimeSpan};
 use schemars::JsonSchema;
@@ -196,6 +196,117 @@ impl Scenario {
             },
             after: Vec::new(),
             surroundings: Surroundings::default(),
+        }
+    }
+}
+
+impl Scenario {
+    /// Checks everything that does not depend on the draw.
+    ///
+    /// # Errors
+    /// [`ModelError`] names the first quantity that is outside, with its range.
+    pub fn check(&self) -> Result<(), ModelError> {
+        let ok = ModelError::check;
+        ok("weight", self.mass.kilograms(), 0.02, 40.0, "kg")?;
+        if let Some(thickness) = self.thickness {
+            ok("thickness", thickness.millimetres(), 8.0, 400.0, "mm")?;
+        }
+        ok(
+            "temperature at the start",
+            self.start.celsius(),
+            -1.0,
+            40.0,
+            "°C",
+        )?;
+        ok(
+            "number of pieces",
+            f64::from(self.pieces),
+            1.0,
+            200.0,
+            "pieces",
+        )?;
+        self.check_cooking()?;
+        for stage in &self.after {
+            ok("length of a stage", stage.lasts.hours(), 0.0, 48.0, "h")?;
+            if let Place::WarmOven(air) = stage.place {
+                ok("warm oven", air.celsius(), 40.0, 150.0, "°C")?;
+            }
+            if let Some(core) = stage.until_core {
+                ok(
+                    "core at the end of a stage",
+                    core.celsius(),
+                    0.0,
+                    110.0,
+                    "°C",
+                )?;
+            }
+        }
+        let s = &self.surroundings;
+        ok("air outside", s.outside.celsius(), -40.0, 50.0, "°C")?;
+        ok(
+            "air around the rest",
+            s.resting.celsius(),
+            -20.0,
+            50.0,
+            "°C",
+        )?;
+        ok(
+            "height above the sea",
+            s.altitude.metres(),
+            -430.0,
+            5000.0,
+            "m",
+        )
+    }
+
+    /// The pit, the wraps, the spray, the lid and the finish.
+    fn check_cooking(&self) -> Result<(), ModelError> {
+        let ok = ModelError::check;
+        let when = |quantity, when| match when {
+            When::AfterOn(span) => ok(quantity, span.hours(), 0.0, 72.0, "h"),
+            When::Probe(probe) => ok(quantity, probe.celsius(), -1.0, 110.0, "°C"),
+        };
+        match self.pit.first() {
+            Some(first) if first.when == When::AfterOn(TimeSpan::ZERO) => {}
+            _ => return Err(ModelError::NoPitAtStart),
+        }
+        for change in &self.pit {
+            when("time of a pit change", change.when)?;
+            ok("pit", change.set.celsius(), 40.0, 300.0, "°C")?;
+        }
+        for change in &self.wraps {
+            when("time of wrapping", change.when)?;
+        }
+        if let Some(spray) = self.spray {
+            let water = spray.kilograms_per_square_metre;
+            ok("first spray", spray.first.hours(), 0.0, 72.0, "h")?;
+            ok(
+                "time between sprays",
+                spray.every.minutes(),
+                5.0,
+                1440.0,
+                "min",
+            )?;
+            ok("water of a spray", water, 0.0, 1.0, "kg/m²")?;
+        }
+        for opening in &self.lid_openings {
+            ok("time of opening the lid", opening.hours(), 0.0, 72.0, "h")?;
+        }
+        match self.finish {
+            Finish::AfterOn(span) => ok("time it comes off", span.hours(), 0.0, 72.0, "h"),
+            Finish::Tender { target, minimum } | Finish::Temperature { target, minimum } => {
+                ok("target", target.celsius(), 30.0, 110.0, "°C")?;
+                ok("safety minimum", minimum.celsius(), 0.0, 100.0, "°C")?;
+                let wanted = target.celsius().max(minimum.celsius());
+                let pit = self.pit.iter().map(|p| p.set.celsius()).fold(0.0, f64::max);
+                if pit <= wanted {
+                    return Err(ModelError::PitBelowTarget {
+                        pit,
+                        target: wanted,
+                    });
+                }
+                Ok(())
+            }
         }
     }
 }

@@ -14,6 +14,8 @@ pub struct Settings {
     pub sample_every: TimeSpan,
     /// Longest cook followed; a member that is not done by then has no ready time. 1 to 72 h.
     pub limit: TimeSpan,
+    /// Keep the books of heat and water, for tests: costs a little time.
+    pub audit: bool,
 }
 
 impl Default for Settings {
@@ -23,6 +25,7 @@ impl Default for Settings {
             tolerance: 1.0,
             sample_every: TimeSpan::from_minutes(10.0),
             limit: TimeSpan::from_hours(36.0),
+            audit: false,
         }
     }
 }
