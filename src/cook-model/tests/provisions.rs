@@ -2,17 +2,18 @@
 
 use cook_model::handover::identity::{CookerId, DishId, PieceId};
 use cook_model::meat::CutId;
-use cook_model::plan::{CookerKind, Guests, Plan};
+use cook_model::plan::outlook::{DishOutlook, DishTimes, Odds, Outlook, TableOutlook, Window};
+use cook_model::plan::{CookerKind, Guests, Intact, Plan};
 use cook_model::provisions::fuel::{FireWeather, Fuel, LearnedFactor, Vessel, rate};
 use cook_model::provisions::shopping::{
-    Item, Money, PackKind, Price, PricedBy, Purchase, Quantity, ShoppingNotes, SoldBy, Working,
-    bill, shopping_list,
+    Item, Money, PackKind, Price, PricedBy, Purchase, ShoppingNotes, SoldBy, Working, bill,
+    shopping_list,
 };
 use cook_model::provisions::{
-    Hunger, IN_FRIDGE, Roll, Sides, Size, Weights, appetite, equal_pieces, even_out, from_sizes,
-    portions, to_buy, wrap_need,
+    Hunger, IN_FRIDGE, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights, appetite,
+    equal_pieces, even_out, from_sizes, portions, swap_effect, take_offer, to_buy, wrap_need,
 };
-use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, Volume};
+use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, TimeSpan, Volume};
 use proptest::prelude::*;
 use serde_json::json;
 use std::collections::BTreeMap;
@@ -31,7 +32,7 @@ fn supper(guests: Guests) -> Plan {
         "serving": {"local": "2026-09-12T18:00:00", "zone": "Europe/London", "offset_seconds": 3600},
         "guests": guests,
         "cookers": {
-            cooker(1): {"name": "Offset", "kind": "offset", "grate": 0.5,
+            cooker(1): {"name": "Offset", "kind": "offset", "grate": 0.36,
                 "programme": [{"when": {"at": "start"}, "set": 121.0}]},
             cooker(2): {"name": "Kettle", "kind": "kettle", "grate": 0.23,
                 "programme": [{"when": {"at": "start"}, "set": 200.0}]},
@@ -128,7 +129,7 @@ proptest! {
                 altitude: Length::ZERO,
             };
             let meat = Power::from_watts(100.0);
-            rate(&vessel, Fuel::Wood { moisture }, Temperature::from_celsius(pit), &weather, meat).kilograms()
+            rate(&vessel, Fuel::Wood { moisture }, Temperature::from_celsius(pit), &weather, meat).number()
         };
         let usual = burn(pit, air, wind, wet);
         prop_assert!(usual > 0.0 && usual.is_finite());
@@ -151,7 +152,7 @@ proptest! {
         };
         let burn = |grate: f64| {
             let vessel = Vessel::for_grate(CookerKind::Drum, Area::from_square_metres(grate)).expect("fed");
-            rate(&vessel, Fuel::Briquettes, Temperature::from_celsius(120.0), &weather, Power::ZERO).kilograms()
+            rate(&vessel, Fuel::Briquettes, Temperature::from_celsius(120.0), &weather, Power::ZERO).number()
         };
         prop_assert!(burn(grate * by) > burn(grate));
     }
@@ -349,4 +350,175 @@ fn a_cooker_that_learned_asks_for_less_reserve() {
             .number()
     };
     assert!(amount(&BTreeMap::from([(kettle, factor)])) < amount(&BTreeMap::new()));
+}
+
+/// What a forecast says of the supper: pork on for nine hours (ten in one case of ten) and wrapped after six, lamb for
+/// seven.
+fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
+    let start = plan.serving.moment() - TimeSpan::from_hours(14.0);
+    let window = |from: f64, to: f64| {
+        let mut window = Window::at(start + TimeSpan::from_hours(0.5 * (from + to)));
+        window.deciles[0] = start + TimeSpan::from_hours(from);
+        window.deciles[8] = start + TimeSpan::from_hours(to);
+        window
+    };
+    let odds = Odds { kept: 9, of: 10 };
+    let dish = |random, hours: f64, wrap: Option<f64>| DishOutlook {
+        dish: DishId::new(1, random),
+        letter: 'P',
+        hue: 1,
+        forecast: Ok(DishTimes {
+            earliest_on: start,
+            latest_on: start,
+            on: start,
+            ready: window(hours - 1.0, hours + 1.0),
+            table_ready: window(hours, hours + 2.0),
+            odds,
+            wrap: wrap.map(|hours| window(hours - 0.5, hours + 0.5)),
+            stall: None,
+            course: Vec::new(),
+            target: Temperature::from_celsius(95.0),
+            target_lowered: None,
+            loss: [0.3, 0.35, 0.4],
+            tenderness: None,
+            lethality_met: odds,
+            stays_hot: None,
+            served: Mass::from_kilograms(4.0),
+            assumed: Vec::new(),
+        }),
+    };
+    Outlook {
+        members: 10,
+        dishes: vec![dish(1, pork_hours, Some(6.0)), dish(2, 7.0, None)],
+        table: TableOutlook {
+            serving: plan.serving.moment(),
+            odds,
+            ready: None,
+            slack: None,
+        },
+        steps: Vec::new(),
+        findings: Vec::new(),
+        portions: portions(plan),
+    }
+}
+
+#[test]
+fn a_forecast_fills_the_lines_that_waited() {
+    let plan = supper_for(14);
+    let worked_out = |hours| {
+        let outlook = outlook(&plan, hours);
+        let list = shopping_list(
+            &plan,
+            Some(&outlook),
+            &BTreeMap::new(),
+            &ShoppingNotes::default(),
+        );
+        move |item| {
+            let line = list
+                .lines
+                .iter()
+                .find(|line| line.item == item)
+                .expect("a line");
+            (
+                line.worked_out.expect("an amount").number(),
+                line.working.clone(),
+            )
+        }
+    };
+    let (nine, ten) = (worked_out(9.0), worked_out(10.0));
+    let (wood, working) = nine(Item::Wood);
+    assert!((8.0..22.0).contains(&wood), "{wood} kg");
+    assert!(ten(Item::Wood).0 > wood);
+    let Some(Working::Fires { fires, .. }) = working else {
+        panic!("fires")
+    };
+    assert!(fires[0].1.rounds >= 9);
+    // Sprayed from two hours on every 45 min until it is wrapped after six: six rounds.
+    let (litres, working) = nine(Item::Spray);
+    assert!(litres > 0.0);
+    assert!(matches!(working, Some(Working::Sprayed { parts }) if parts[0].1.rounds == 6));
+    // A bed of lump under the wood fire.
+    assert!((nine(Item::Lump).0 - 1.5).abs() < 1e-9);
+}
+
+fn butt(kilograms: f64) -> Offer {
+    Offer {
+        cut: CutId::PorkShoulderButt,
+        count: 2,
+        mass: Some(Mass::from_kilograms(kilograms)),
+        bones: None,
+        thickness: None,
+        price: Some(Price {
+            money: Money(720),
+            by: PricedBy::Kilogram,
+        }),
+        frozen: false,
+        intact: Intact::Yes,
+    }
+}
+
+#[test]
+fn a_heavier_piece_feeds_more_costs_more_and_takes_more_room() {
+    let (plan, notes) = (supper_for(14), ShoppingNotes::default());
+    let (dish, piece) = (DishId::new(1, 1), PieceId::new(2, 2));
+    let took = |kilograms, way| {
+        take_offer(&plan, &notes, dish, &butt(kilograms), way, piece).expect("taken")
+    };
+    let (small, small_notes) = took(3.8, SwapWay::Whole);
+    let (large, large_notes) = took(4.4, SwapWay::Whole);
+    let effect = swap_effect(
+        &small,
+        &small_notes,
+        None,
+        &BTreeMap::new(),
+        dish,
+        (&large, &large_notes),
+    )
+    .expect("both");
+    assert!(effect.after.portions.planned > effect.before.portions.planned);
+    // 1.2 kg more at 7.20 a kilogram.
+    assert_eq!(
+        effect.after.bill.total - effect.before.bill.total,
+        Money(864)
+    );
+    assert!(effect.after.room > effect.before.room);
+    assert!(effect.grate.is_some());
+    let (halves, _) = took(4.4, SwapWay::CutInTwo);
+    assert_eq!(portions(&halves).planned, portions(&large).planned);
+    let count: u32 = halves.dishes[&dish]
+        .pieces
+        .values()
+        .map(|piece| piece.count)
+        .sum();
+    assert_eq!(count, 4);
+}
+
+#[test]
+fn another_cut_takes_its_own_method_and_a_dish_of_ones_own_has_no_piece() {
+    let (plan, notes) = (supper_for(14), ShoppingNotes::default());
+    let offer = Offer {
+        cut: CutId::PorkPicnic,
+        ..butt(3.0)
+    };
+    let piece = PieceId::new(2, 2);
+    let (changed, _) = take_offer(
+        &plan,
+        &notes,
+        DishId::new(1, 1),
+        &offer,
+        SwapWay::Whole,
+        piece,
+    )
+    .expect("taken");
+    assert_eq!(changed.dishes[&DishId::new(1, 1)].wrap, None);
+    assert_eq!(plan.dishes[&DishId::new(1, 1)].pieces.len(), 1);
+    let corn = take_offer(
+        &plan,
+        &notes,
+        DishId::new(1, 3),
+        &offer,
+        SwapWay::Whole,
+        piece,
+    );
+    assert_eq!(corn.expect_err("no cut"), OfferError::NoSuchDish);
 }

@@ -8,8 +8,11 @@ mod cold_and_hot_box;
 mod counting;
 mod fires;
 pub mod fuel;
+mod keeping;
 mod pans;
+mod piece_swap;
 mod portions;
+mod quantity;
 mod salt;
 mod salt_diffusion;
 pub mod shopping;
@@ -24,8 +27,13 @@ mod wrapping;
 pub use coating::{BINDER, CoatingRate, RUB, rubbed_surface};
 pub use cold_and_hot_box::{HotBox, hot_box, ice_to_chill, ice_to_keep_cold};
 pub use fires::{FireNeed, fires};
+pub use keeping::{BuyWindow, Frozen, Thaw, ThawPlace, ThawRefusal, buy_fresh, buy_frozen, thaw};
 pub use pans::{drip_pans, serving_pans};
+pub use piece_swap::{
+    Offer, OfferError, Side, SwapEffect, SwapWay, mass_per_bone, swap_effect, take_offer,
+};
 pub use portions::{Hunger, Sides, appetite, portions, short_by, to_buy};
+pub use quantity::{Quantity, UnlikeQuantities};
 pub use salt::{RATE, Rate, SaltAmount, grams_of_salt, salt_for};
 pub use salt_diffusion::{Diffusivity, EvenOut, IN_FRIDGE, centre_over_mean, even_out, reach};
 pub use size::{Size, grate_room};

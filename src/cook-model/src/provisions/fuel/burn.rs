@@ -7,6 +7,7 @@ use super::kind_of_fuel::Fuel;
 use super::learned::LearnedFactor;
 use super::vessel::Vessel;
 use crate::plan::{CookerKind, Place};
+use crate::provisions::Quantity;
 use crate::provisions::counting::fitting;
 use crate::units::{Energy, Length, Mass, Power, Temperature, TimeSpan};
 use serde::{Deserialize, Serialize};
@@ -62,7 +63,7 @@ pub struct Burn {
     pub learned: LearnedFactor,
 }
 
-/// What a cook burns, and how that came about. Weights are kilowatt-hours for electricity: see [`FuelNeed::unit_is_kilowatt_hours`].
+/// What a cook burns, and how that came about. By weight, but by current for electricity.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct FuelNeed {
     /// What burns.
@@ -72,27 +73,19 @@ pub struct FuelNeed {
     /// Taken by the meat, mean.
     pub meat: Power,
     /// Rate while the fire stands, by the model alone, per hour.
-    pub rate: Mass,
+    pub rate: Quantity,
     /// To heat the cooker itself, by the model alone.
-    pub start_up: Mass,
+    pub start_up: Quantity,
     /// Charcoal lit first, where it is another fuel or a bed under the first.
     pub first_bed: Mass,
     /// Likely, with the learned factor, the first bed left out.
-    pub likely: Mass,
+    pub likely: Quantity,
     /// Suffices in nine cooks of ten: have this. The first bed left out.
-    pub have: Mass,
+    pub have: Quantity,
     /// Likely time between two rounds, within what the trade is used to. None where nobody feeds it.
     pub feed_every: Option<TimeSpan>,
     /// Rounds of feeding over the likely cook.
     pub rounds: u32,
-}
-
-impl FuelNeed {
-    /// Whether the amounts are kilowatt-hours instead of kilograms.
-    #[must_use]
-    pub const fn unit_is_kilowatt_hours(&self) -> bool {
-        matches!(self.fuel, Fuel::Electricity)
-    }
 }
 
 /// Heat that a kilogram of fuel leaves in the cooker: its net heating value as far as it burns, less what the smoke
@@ -116,18 +109,30 @@ pub fn rate(
     pit: Temperature,
     weather: &FireWeather,
     meat: Power,
-) -> Mass {
-    let walls: Power = heat_loss(vessel, pit, weather)
-        .iter()
-        .map(|loss| loss.power)
-        .sum();
-    let hourly = (walls + meat).watts().max(0.0) * 3600.0 / 1e6;
-    Mass::from_kilograms(hourly / useful(vessel, fuel, pit, weather))
+) -> Quantity {
+    fuel.amount(hourly(vessel, fuel, pit, weather, meat))
 }
 
-/// Fuel to bring the walls up: they end between the pit and the air outside, and lose half of their standing loss on the
-/// way.
-fn start_up(burn: &Burn, pit: Temperature) -> Mass {
+/// The rate as a bare number: kg or kWh an hour.
+fn hourly(
+    vessel: &Vessel,
+    fuel: Fuel,
+    pit: Temperature,
+    weather: &FireWeather,
+    meat: Power,
+) -> f64 {
+    let heat = (walls(vessel, pit, weather) + meat) * TimeSpan::from_hours(1.0);
+    heat.megajoules().max(0.0) / useful(vessel, fuel, pit, weather)
+}
+
+fn walls(vessel: &Vessel, pit: Temperature, weather: &FireWeather) -> Power {
+    let losses = heat_loss(vessel, pit, weather);
+    losses.iter().map(|loss| loss.power).sum()
+}
+
+/// Fuel to bring the walls up, kg or kWh: they end between the pit and the air outside, and lose half of their standing
+/// loss on the way.
+fn start_up(burn: &Burn, pit: Temperature) -> f64 {
     let losses = heat_loss(&burn.vessel, pit, &burn.weather);
     let stored: f64 = burn
         .vessel
@@ -136,16 +141,13 @@ fn start_up(burn: &Burn, pit: Temperature) -> Mass {
         .zip(&losses)
         .map(|(body, loss)| {
             let mean = 0.5 * (loss.inside.celsius() + loss.outside.celsius());
-            let capacity =
-                body.wall.heat_capacity * body.shape.surface().square_metres() * body.open_share;
-            capacity * (mean - burn.weather.air.celsius()).max(0.0)
+            let area = body.shape.surface().square_metres() * body.open_share;
+            body.wall.heat_capacity * area * (mean - burn.weather.air.celsius()).max(0.0)
         })
         .sum();
-    let walls: Power = losses.iter().map(|loss| loss.power).sum();
-    let on_the_way = 0.5 * walls.watts() * warm_up(burn.kind).seconds();
-    Mass::from_kilograms(
-        (stored + on_the_way) / 1e6 / useful(&burn.vessel, burn.fuel, pit, &burn.weather),
-    )
+    let on_the_way = walls(&burn.vessel, pit, &burn.weather) * warm_up(burn.kind) * 0.5;
+    let heat = Energy::from_joules(stored) + on_the_way;
+    heat.megajoules() / useful(&burn.vessel, burn.fuel, pit, &burn.weather)
 }
 
 /// From lighting to a clean steady fire. Common practice.
@@ -163,47 +165,105 @@ const fn warm_up(kind: CookerKind) -> TimeSpan {
 #[must_use]
 pub fn fuel_need(burn: &Burn) -> FuelNeed {
     let lasts: TimeSpan = burn.stretches.iter().map(|stretch| stretch.lasts).sum();
-    let seconds = lasts.seconds().max(1.0);
-    let meat = Power::from_watts(burn.meat.joules() / seconds);
-    let mut standing = Mass::ZERO;
-    let mut wall_heat = 0.0;
+    let lasts = lasts.max(TimeSpan::from_seconds(1.0));
+    let meat = Power::from_watts(burn.meat.joules() / lasts.seconds());
+    let mut standing = 0.0;
+    let mut wall_heat = Energy::ZERO;
     for stretch in &burn.stretches {
-        standing +=
-            rate(&burn.vessel, burn.fuel, stretch.pit, &burn.weather, meat) * stretch.lasts.hours();
-        wall_heat += heat_loss(&burn.vessel, stretch.pit, &burn.weather)
-            .iter()
-            .map(|loss| loss.power.watts())
-            .sum::<f64>()
-            * stretch.lasts.seconds();
+        let (pit, weather) = (stretch.pit, &burn.weather);
+        standing += hourly(&burn.vessel, burn.fuel, pit, weather, meat) * stretch.lasts.hours();
+        wall_heat += walls(&burn.vessel, pit, weather) * stretch.lasts;
     }
     let start_up = burn
         .stretches
         .first()
-        .map_or(Mass::ZERO, |first| start_up(burn, first.pit));
+        .map_or(0.0, |first| start_up(burn, first.pit));
     let habit = feeding(burn.kind);
-    let likely = (standing + start_up) * burn.learned.likely();
-    let have = (standing * burn.longer.max(1.0) + start_up) * burn.learned.nine_in_ten();
-    let rate = standing / (seconds / 3600.0);
-    let feed_every = habit.map(|habit| feed_every(&habit, rate * burn.learned.likely()));
+    let likely = burn.learned.likely();
+    let rate = standing / lasts.hours();
+    let feed_every = habit.map(|habit| feed_every(&habit, rate * likely));
     FuelNeed {
         fuel: burn.fuel,
-        walls: Power::from_watts(wall_heat / seconds),
+        walls: Power::from_watts(wall_heat.joules() / lasts.seconds()),
         meat,
-        rate,
-        start_up,
+        rate: burn.fuel.amount(rate),
+        start_up: burn.fuel.amount(start_up),
         first_bed: habit.map_or(Mass::ZERO, |habit| habit.first_bed),
-        likely,
-        have,
+        likely: burn.fuel.amount((standing + start_up) * likely),
+        have: burn
+            .fuel
+            .amount((standing * burn.longer.max(1.0) + start_up) * burn.learned.nine_in_ten()),
         feed_every,
         rounds: feed_every.map_or(0, |every| fitting(lasts / every)),
     }
 }
 
-fn feed_every(habit: &Feeding, rate: Mass) -> TimeSpan {
+/// `rate` in kg an hour.
+fn feed_every(habit: &Feeding, rate: f64) -> TimeSpan {
     match habit.piece {
-        Some(piece) if rate > Mass::ZERO => TimeSpan::from_hours(piece / rate)
+        Some(piece) if rate > 0.0 => TimeSpan::from_hours(piece.kilograms() / rate)
             .max(habit.soonest)
             .min(habit.latest),
         _ => habit.every,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn burn(kind: CookerKind) -> Burn {
+        Burn {
+            kind,
+            vessel: Vessel::usual(kind).expect("fed"),
+            fuel: Fuel::usual(kind).expect("fed"),
+            weather: FireWeather {
+                air: Temperature::from_celsius(15.0),
+                wind_metres_per_second: 2.0,
+                altitude: Length::ZERO,
+            },
+            stretches: vec![Stretch {
+                pit: Temperature::from_celsius(121.0),
+                lasts: TimeSpan::from_hours(8.0),
+            }],
+            longer: 1.25,
+            meat: Energy::from_megajoules(4.0),
+            learned: LearnedFactor::default(),
+        }
+    }
+
+    #[test]
+    fn two_halves_burn_what_the_whole_burns() {
+        let whole = burn(CookerKind::Drum);
+        let half = Stretch {
+            lasts: TimeSpan::from_hours(4.0),
+            ..whole.stretches[0]
+        };
+        let halves = Burn {
+            stretches: vec![half, half],
+            ..whole.clone()
+        };
+        let (whole, halves) = (fuel_need(&whole), fuel_need(&halves));
+        assert!((whole.likely.number() - halves.likely.number()).abs() < 1e-9);
+    }
+
+    #[test]
+    fn current_is_counted_as_current() {
+        let need = fuel_need(&burn(CookerKind::Electric));
+        let Quantity::Energy(likely) = need.likely else {
+            panic!("current")
+        };
+        // Walls of a few hundred watts for 8 h.
+        assert!((1.0..8.0).contains(&likely.kilowatt_hours()), "{likely:?}");
+        assert_eq!(need.feed_every, None);
+    }
+
+    #[test]
+    fn no_stretch_burns_nothing() {
+        let nothing = Burn {
+            stretches: Vec::new(),
+            ..burn(CookerKind::Kettle)
+        };
+        assert_eq!(fuel_need(&nothing).have.number(), 0.0);
     }
 }

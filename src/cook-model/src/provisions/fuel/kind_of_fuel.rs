@@ -1,6 +1,8 @@
 //! What burns: heating values, the air it needs, and the water that its smoke carries.
 
 use crate::plan::CookerKind;
+use crate::provisions::Quantity;
+use crate::units::{Energy, Mass};
 use serde::{Deserialize, Serialize};
 
 /// What is burnt.
@@ -21,7 +23,7 @@ pub enum Fuel {
     Pellets,
     /// Propane from a bottle.
     Propane,
-    /// Current from a socket: no weight.
+    /// Current from a socket, in kilowatt-hours instead of kilograms.
     Electricity,
 }
 
@@ -63,6 +65,14 @@ impl Fuel {
             CookerKind::Gas => Some(Self::Propane),
             CookerKind::Electric => Some(Self::Electricity),
             CookerKind::Oven | CookerKind::FanOven => None,
+        }
+    }
+
+    /// An amount of it from its number of kilograms, or of kilowatt-hours.
+    pub(super) const fn amount(self, number: f64) -> Quantity {
+        match self {
+            Self::Electricity => Quantity::Energy(Energy::from_kilowatt_hours(number)),
+            _ => Quantity::Mass(Mass::from_kilograms(number)),
         }
     }
 

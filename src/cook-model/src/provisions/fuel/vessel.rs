@@ -205,7 +205,7 @@ impl Vessel {
                         },
                         0.85,
                         Wall::steel(millimetres(3.0)),
-                        180.0,
+                        120.0,
                     ),
                 ],
                 5.0,

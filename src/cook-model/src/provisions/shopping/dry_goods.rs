@@ -1,12 +1,12 @@
 //! Lines for salt, rub, binder and spray, merged over dishes.
 
 use super::super::coating::{CoatingRate, rubbed_surface};
+use super::super::quantity::Quantity;
 use super::super::salt::salt_for;
 use super::super::spoons::teaspoons;
 use super::super::spraying::spray_need;
 use super::item::Item;
 use super::list::{Draft, Times};
-use super::quantity::Quantity;
 use super::supplies::Supplies;
 use super::working::{SaltPart, Working};
 use crate::handover::identity::DishId;

@@ -1,9 +1,9 @@
 //! Lines for fuel, merged over cookers.
 
 use super::super::fuel::{Fuel, FuelNeed};
+use super::super::quantity::Quantity;
 use super::item::Item;
 use super::list::{Draft, FireNeed};
-use super::quantity::Quantity;
 use super::working::Working;
 use crate::handover::identity::CookerId;
 use crate::plan::Plan;
@@ -77,23 +77,19 @@ fn line(plan: &Plan, fires: &[(CookerId, FireNeed)], wanted: Item) -> Option<Dra
 }
 
 fn amount(wanted: Item, fires: Vec<(CookerId, FuelNeed)>, first_beds: Mass) -> (Quantity, Working) {
-    let have: Mass = fires
-        .iter()
-        .map(|(_, need)| {
-            let bed = if wanted == Item::Wood {
-                Mass::ZERO
-            } else {
-                need.first_bed
-            };
-            need.have + bed
-        })
-        .sum();
+    let all: f64 = fires.iter().map(|(_, need)| need.have.number()).sum();
     if wanted == Item::Electricity {
-        let energy = Energy::from_kilowatt_hours(have.kilograms());
+        let energy = Energy::from_joules(all);
         return (Quantity::Energy(energy), Working::Current { fires, energy });
     }
+    // Under a wood fire lies a bed of charcoal; elsewhere the first bed is of the same fuel.
+    let own_beds: Mass = if wanted == Item::Wood {
+        Mass::ZERO
+    } else {
+        fires.iter().map(|(_, need)| need.first_bed).sum()
+    };
     (
-        Quantity::Mass(have + first_beds),
+        Quantity::Mass(Mass::from_kilograms(all) + own_beds + first_beds),
         Working::Fires { fires, first_beds },
     )
 }

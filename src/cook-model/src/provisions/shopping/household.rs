@@ -3,11 +3,11 @@
 use super::super::cold_and_hot_box::{ice_to_chill, ice_to_keep_cold};
 use super::super::pans::{drip_pans, serving_pans};
 use super::super::portions::portions;
+use super::super::quantity::Quantity;
 use super::super::size::Size;
 use super::super::wrapping::wrap_need;
 use super::item::Item;
 use super::list::Draft;
-use super::quantity::Quantity;
 use super::supplies::Supplies;
 use super::working::Working;
 use crate::handover::identity::DishId;

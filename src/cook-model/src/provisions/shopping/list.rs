@@ -1,10 +1,10 @@
 //! The list put together: worked-out lines, the person's changes on top, things of one's own.
 
+use super::super::quantity::Quantity;
 use super::aisle::Aisle;
 use super::item::Item;
 use super::money::{Money, Price};
 use super::notes::{Purchase, ShoppingNotes};
-use super::quantity::Quantity;
 use super::shop_unit::{PackKind, ShopAmount, SoldBy};
 use super::working::Working;
 use super::{dry_goods, fire, household, meat};

@@ -1,9 +1,9 @@
 //! Lines for the pieces of each dish.
 
+use super::super::quantity::Quantity;
 use super::super::weights::{Weights, dish_weights};
 use super::item::Item;
 use super::list::Draft;
-use super::quantity::Quantity;
 use super::working::Working;
 use crate::meat::CutId;
 use crate::plan::{Dish, Food, Plan, in_order};

@@ -1,6 +1,6 @@
 //! Prices and sums, in the smallest coin of the person's currency.
 
-use super::quantity::Quantity;
+use super::super::quantity::Quantity;
 use super::shop_unit::ShopAmount;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};

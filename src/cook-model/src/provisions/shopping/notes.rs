@@ -1,9 +1,9 @@
 //! What the person says about the list: it survives every re-planning and is marked on the list.
 
+use super::super::quantity::Quantity;
 use super::aisle::Aisle;
 use super::item::Item;
 use super::money::Price;
-use super::quantity::Quantity;
 use super::shop_unit::SoldBy;
 use super::supplies::Supplies;
 use crate::handover::identity::ExtraId;

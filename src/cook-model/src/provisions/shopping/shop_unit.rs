@@ -1,7 +1,7 @@
 //! The units that shops sell in. Rounding is upwards and never short.
 
 use super::super::counting::whole;
-use super::quantity::{Quantity, UnlikeQuantities};
+use super::super::quantity::{Quantity, UnlikeQuantities};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 

@@ -78,7 +78,7 @@ pub enum Working {
     },
     /// Current for cookers with a plug.
     Current {
-        /// Each cooker with what it draws; its weights are kilowatt-hours.
+        /// Each cooker with what it draws.
         fires: Vec<(CookerId, FuelNeed)>,
         /// In all.
         energy: Energy,

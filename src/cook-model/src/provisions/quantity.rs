@@ -65,7 +65,7 @@ impl Quantity {
             Self::Mass(_) => Self::Mass(Mass::from_kilograms(number)),
             Self::Volume(_) => Self::Volume(Volume::from_cubic_metres(number)),
             Self::Length(_) => Self::Length(Length::from_metres(number)),
-            Self::Count(_) => Self::Count(super::super::counting::whole(number)),
+            Self::Count(_) => Self::Count(super::counting::whole(number)),
             Self::Energy(_) => Self::Energy(Energy::from_joules(number)),
         }
     }
