@@ -2,6 +2,7 @@
 
 mod convection;
 mod fuel;
+mod losses;
 mod portions;
 mod salt;
 mod yields;

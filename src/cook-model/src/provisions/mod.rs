@@ -35,7 +35,9 @@ pub use piece_swap::{
 pub use portions::{Hunger, Sides, appetite, portions, short_by, to_buy};
 pub use quantity::{Quantity, UnlikeQuantities};
 pub use salt::{RATE, Rate, SaltAmount, grams_of_salt, salt_for};
-pub use salt_diffusion::{Diffusivity, EvenOut, IN_FRIDGE, centre_over_mean, even_out, reach};
+pub use salt_diffusion::{
+    Diffusivity, EvenOut, IN_FRIDGE, Soak, centre_over_mean, even_out, reach, soak,
+};
 pub use size::{Size, grate_room};
 pub use spoons::{SaltKind, Spoonful, TEASPOONS_IN_A_TABLESPOON, teaspoons};
 pub use spraying::{SprayNeed, spray_need, spray_rounds};

@@ -90,6 +90,42 @@ pub fn even_out(thickness: Length, share: f64, diffusivity: Diffusivity) -> Even
     }
 }
 
+/// How far a wet brine has got into a slab that lies in plenty of it.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Soak {
+    /// Share of all the salt that it will ever take up, 0 to 1.
+    pub uptake: f64,
+    /// Salt at the centre over that at the surface, 0 to 1.
+    pub centre: f64,
+}
+
+/// How far a wet brine has got; `half` is half the thickness. The series for a plane sheet whose faces stay as salty as
+/// the brine.
+///
+/// Source: Crank, The Mathematics of Diffusion, section 4.3.
+#[must_use]
+pub fn soak(half: Length, after: TimeSpan, diffusivity: f64) -> Soak {
+    let fourier = diffusivity * after.seconds() / (half.metres() * half.metres());
+    if fourier <= 0.0 {
+        return Soak {
+            uptake: 0.0,
+            centre: 0.0,
+        };
+    }
+    let (mut uptake, mut centre) = (1.0, 1.0);
+    for n in 0..60 {
+        let odd = f64::from(2 * n + 1);
+        let fading = libm::exp(-odd * odd * PI * PI * fourier / 4.0);
+        let sign = if n % 2 == 0 { 1.0 } else { -1.0 };
+        uptake -= 8.0 / (odd * odd * PI * PI) * fading;
+        centre -= 4.0 * sign / (odd * PI) * fading;
+    }
+    Soak {
+        uptake: uptake.clamp(0.0, 1.0),
+        centre: centre.clamp(0.0, 1.0),
+    }
+}
+
 /// Depth at which salt has reached half of what it is at a face that stays salty: 0.954 √(D t), from the complementary
 /// error function.
 #[must_use]

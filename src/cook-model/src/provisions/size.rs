@@ -1,6 +1,7 @@
 //! The outer dimensions of a piece, the room it takes on the grate, and its surface.
 
 use crate::meat::{Bone, CutId};
+use crate::physics::shape::Shape;
 use crate::plan::{Dish, Food, Piece};
 use crate::units::{Area, Length, Mass};
 
@@ -67,19 +68,11 @@ impl Size {
         rectangle(self.width + GAP * 2.0, self.length + GAP * 2.0)
     }
 
-    /// Outer surface, bones under it left out: between a brick and an ellipsoid by the fill, the ellipsoid by Thomsen's
-    /// formula (p = 1.6075, 1 % at worst; from memory).
+    /// Outer surface, bones under it left out, by the same shape that the physics cooks.
     #[must_use]
     pub fn surface(&self) -> Area {
-        const POWER: f64 = 1.6075;
-        let [a, b, c] = [self.thickness, self.width, self.length].map(|side| side.metres() / 2.0);
-        let brick = 8.0 * (a * b + a * c + b * c);
-        let pair = |x: f64, y: f64| libm::pow(x * y, POWER);
-        let mean = (pair(a, b) + pair(a, c) + pair(b, c)) / 3.0;
-        let ellipsoid = 4.0 * std::f64::consts::PI * libm::pow(mean, 1.0 / POWER);
-        let sphere = std::f64::consts::FRAC_PI_6;
-        let roundness = ((1.0 - self.fill) / (1.0 - sphere)).clamp(0.0, 1.0);
-        let all = (1.0 - roundness) * brick + roundness * ellipsoid;
+        let halves = [self.thickness, self.width, self.length].map(|side| side.metres() / 2.0);
+        let all = Shape::of(halves, self.fill).area;
         let bone_face = if self.bone > Length::ZERO {
             self.footprint().square_metres()
         } else {

@@ -45,10 +45,3 @@ impl AirProperties {
         }
     }
 }
-
-/// Pressure of the air at a height above the sea, in Pa.
-///
-/// Source: International Standard Atmosphere (ISO 2533), troposphere.
-pub(super) fn pressure(altitude: crate::units::Length) -> f64 {
-    101_325.0 * libm::pow(1.0 - 2.255_77e-5 * altitude.metres(), 5.255_88)
-}

@@ -1,11 +1,12 @@
 //! What the walls of a cooker lose: air and heat radiation inside, the wall, air, wind and heat radiation outside.
 
-use super::air::{AirProperties, pressure};
+use super::air::AirProperties;
 use super::burn::FireWeather;
 use super::convection::{
     crossflow_cylinder, horizontal_cylinder, mixed_convection, rayleigh, sphere, vertical_plate,
 };
 use super::vessel::{Body, Shape, Vessel};
+use crate::physics::air::pressure_at;
 use crate::units::{Power, Temperature};
 
 /// Stefan-Boltzmann constant, W/(m² K⁴) (CODATA).
@@ -39,7 +40,7 @@ pub fn heat_loss(vessel: &Vessel, pit: Temperature, weather: &FireWeather) -> Ve
 fn body_loss(body: &Body, pit: Temperature, weather: &FireWeather) -> HeatLoss {
     let inner_air = pit.celsius() + body.hotter;
     let outer_air = weather.air.celsius();
-    let pascals = pressure(weather.altitude);
+    let pascals = pressure_at(weather.altitude);
     let resistance = body.wall.insulation.metres() / body.wall.conductivity;
     let height = height(&body.shape);
     // Flux outwards through the inner film less the flux away from the outside, for a guessed outer face.
