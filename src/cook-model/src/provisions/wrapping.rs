@@ -60,7 +60,10 @@ pub struct WrapNeed {
 /// Folded over at each end, beyond half the thickness. Common practice: a hand's breadth over the edge.
 const FOLD: Length = Length::from_millimetres(50.0);
 
-/// Overlap where a turn closes, or where two sheets meet.
+/// What is left over where the last turn closes. Common practice: a forearm, so that the seam lies underneath.
+const TAIL: Length = Length::from_millimetres(300.0);
+
+/// Overlap where two sheets lie side by side.
 const OVERLAP: Length = Length::from_millimetres(100.0);
 
 /// What one piece takes.
@@ -68,7 +71,7 @@ const OVERLAP: Length = Length::from_millimetres(100.0);
 pub fn wrap_need(size: &Size, roll: Roll) -> WrapNeed {
     let height = size.thickness + size.bone;
     let girth = |side: Length| (side + height) * 2.0;
-    let sheet = |side: Length| girth(side) * roll.turns + OVERLAP;
+    let sheet = |side: Length| girth(side) * roll.turns + TAIL;
     let cover = |side: Length| side + height + FOLD * 2.0;
     let (across, along) = (cover(size.length), cover(size.width));
     let narrowest = across.min(along);

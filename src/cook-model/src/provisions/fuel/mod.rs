@@ -7,6 +7,7 @@
 mod air;
 mod burn;
 mod convection;
+mod fed;
 mod feeding;
 mod heat_loss;
 mod kind_of_fuel;
@@ -19,6 +20,7 @@ pub use burn::{Burn, FireWeather, FuelNeed, Stretch, fuel_need, rate};
 pub use convection::{
     crossflow_cylinder, horizontal_cylinder, mixed_convection, sphere, vertical_plate,
 };
+pub use fed::{Fed, fed};
 pub use feeding::{Feeding, feeding};
 pub use heat_loss::{HeatLoss, heat_loss};
 pub use kind_of_fuel::{Fuel, Ultimate};
