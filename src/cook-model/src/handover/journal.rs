@@ -5,7 +5,7 @@ use crate::units::{Length, Mass, Moment, Temperature};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// One thing that happened. Never changed once written.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -224,6 +224,23 @@ impl Journal {
             }
         }
     }
+
+    /// The entries that were not struck out, oldest id first. Striking out an entry that strikes out another brings the
+    /// other back.
+    pub fn standing(&self) -> impl Iterator<Item = (EntryId, &Entry)> {
+        let mut struck = BTreeSet::new();
+        for (id, entry) in self.0.iter().rev() {
+            if let Event::Known(KnownEvent::Struck { entry }) = entry.event
+                && !struck.contains(id)
+            {
+                struck.insert(entry);
+            }
+        }
+        self.0
+            .iter()
+            .map(|(id, entry)| (*id, entry))
+            .filter(move |(id, _)| !struck.contains(id))
+    }
 }
 
 #[cfg(test)]
@@ -246,5 +263,26 @@ mod tests {
             serde_json::from_value(json!({"is": "pit", "cooker": cooker, "reading": 121.0}))
                 .expect("one");
         assert!(matches!(event, Event::Known(KnownEvent::Pit { .. })));
+    }
+
+    #[test]
+    fn striking_out_a_strike_brings_the_entry_back() {
+        let entry = |event: KnownEvent| Entry {
+            at: Moment::from_unix_seconds(0),
+            logged: Moment::from_unix_seconds(0),
+            replica: ReplicaText(ReplicaId::new(1)),
+            by: None,
+            event: Event::Known(event),
+        };
+        let id = |random| EntryId::new(1, random);
+        let strike = |random| entry(KnownEvent::Struck { entry: id(random) });
+        let note = entry(KnownEvent::Note {
+            text: "lid shut".to_owned(),
+        });
+        let mut journal = Journal(BTreeMap::from([(id(1), note), (id(2), strike(1))]));
+        let standing = |journal: &Journal| journal.standing().any(|(other, _)| other == id(1));
+        assert!(!standing(&journal));
+        journal.0.insert(id(3), strike(2));
+        assert!(standing(&journal));
     }
 }

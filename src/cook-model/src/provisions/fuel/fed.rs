@@ -2,11 +2,10 @@
 
 use super::feeding::feeding;
 use super::learned::LearnedFactor;
-use crate::handover::identity::{CookerId, EntryId};
+use crate::handover::identity::CookerId;
 use crate::handover::{Event, Journal, KnownEvent};
 use crate::plan::CookerKind;
 use crate::units::Mass;
-use std::collections::BTreeSet;
 
 /// What a journal tells of feeding a cooker.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -23,21 +22,13 @@ pub struct Fed {
 /// split where the kind is fed by the piece.
 #[must_use]
 pub fn fed(journal: &Journal, cooker: CookerId, kind: CookerKind) -> Fed {
-    let struck: BTreeSet<EntryId> = journal
-        .0
-        .values()
-        .filter_map(|entry| match &entry.event {
-            Event::Known(KnownEvent::Struck { entry }) => Some(*entry),
-            _ => None,
-        })
-        .collect();
     let piece = feeding(kind).and_then(|habit| habit.piece);
     let mut sum = Fed::default();
-    for (id, entry) in &journal.0 {
+    for (_, entry) in journal.standing() {
         let Event::Known(KnownEvent::Fed { cooker: at, fuel }) = &entry.event else {
             continue;
         };
-        if *at != cooker || struck.contains(id) {
+        if *at != cooker {
             continue;
         }
         sum.rounds = sum.rounds.saturating_add(1);
@@ -64,7 +55,7 @@ impl LearnedFactor {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::ReplicaId;
+    use crate::handover::identity::{EntryId, ReplicaId};
     use crate::handover::{Entry, ReplicaText};
     use crate::units::Moment;
 

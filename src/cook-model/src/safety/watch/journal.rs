@@ -1,14 +1,13 @@
 //! From the journal of a plan to the track of each piece.
 
 use super::{Happened, Happening, Portion, SafeState, Standard, Track, Waiting, judge};
-use crate::handover::identity::{CookerId, DishId, EntryId, PieceId};
+use crate::handover::identity::{CookerId, DishId, PieceId};
 use crate::handover::{Entry, Event, Journal, KnownEvent};
 use crate::meat::CutId;
 use crate::plan::{Food, Plan};
 use crate::safety::cooling::Chilling;
 use crate::safety::{Sort, minimum};
 use crate::units::{Moment, Temperature};
-use std::collections::BTreeSet;
 
 /// One piece and how it stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -56,12 +55,7 @@ pub fn track_of(plan: &Plan, journal: &Journal, dish: DishId, piece: PieceId) ->
     let low_target = there
         .target
         .is_some_and(|target| target < minimum(sort).temperature);
-    let struck = struck_out(journal);
-    let entries = journal
-        .0
-        .iter()
-        .filter(|(id, _)| !struck.contains(id))
-        .map(|(_, entry)| entry);
+    let entries = journal.standing().map(|(_, entry)| entry);
     let ours = Ours {
         dish,
         piece,
@@ -78,14 +72,6 @@ pub fn track_of(plan: &Plan, journal: &Journal, dish: DishId, piece: PieceId) ->
         happenings: entries.flat_map(|entry| ours.happenings(entry)).collect(),
         ..Track::new(sort)
     })
-}
-
-fn struck_out(journal: &Journal) -> BTreeSet<EntryId> {
-    let struck = journal.0.values().filter_map(|entry| match entry.event {
-        Event::Known(KnownEvent::Struck { entry }) => Some(entry),
-        _ => None,
-    });
-    struck.collect()
 }
 
 struct Ours {
@@ -158,7 +144,7 @@ impl Ours {
 mod tests {
     use super::*;
     use crate::handover::ReplicaText;
-    use crate::handover::identity::ReplicaId;
+    use crate::handover::identity::{EntryId, ReplicaId};
     use crate::plan::{Dish, Intact, Order, Piece, Serving};
     use crate::safety::RuleId;
     use crate::safety::watch::Standing;
