@@ -1,4 +1,6 @@
 //! The model against figures from outside the project, each with its source beside it.
 
+mod physics;
 mod provisions;
+mod rows;
 mod safety;

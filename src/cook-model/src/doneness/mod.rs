@@ -1,5 +1,4 @@
-//! When a piece is done: tenderness, bark, and the published times at temperature.
+//! When a piece is done: tenderness and bark. The published times at temperature are in [`crate::safety`].
 
 pub mod bark;
-pub mod lethality;
 pub mod tenderness;

@@ -9,7 +9,7 @@ use super::{Cover, Draw, ModelError};
 use crate::meat::CutId;
 
 /// Excess temperature of the middle over that of the air, as a share of what it was at the start, at the given Fourier
-/// numbers (in rising order), for a body whose cross-section grows as r^`exponent` (0 to 2) with Biot number `biot`
+/// numbers (in rising order), for a body whose cross-section grows as r^`exponent` (0 to 2.1) with Biot number `biot`
 /// (0.01 to 1000, on the radius) in so many cells (8 to 60).
 ///
 /// # Errors
@@ -25,7 +25,7 @@ pub fn middle_while_cooling(
     const EXCESS: f64 = 60.0;
     #[expect(clippy::cast_precision_loss, reason = "a count of cells is small")]
     let count = cells as f64;
-    ModelError::check("exponent of the cross-section", exponent, 0.0, 2.0, "")?;
+    ModelError::check("exponent of the cross-section", exponent, 0.0, 2.1, "")?;
     ModelError::check("Biot number", biot, 0.01, 1000.0, "")?;
     ModelError::check("number of cells", count, 8.0, 60.0, "cells")?;
     let composition = CutId::BeefPackerBrisket.cut().composition;

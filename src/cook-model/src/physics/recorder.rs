@@ -5,7 +5,8 @@ use super::course::{Watched, Where, crossing};
 use super::member::{MemberRun, Sample, Span, Totals};
 use super::scenario::{Finish, Scenario};
 use crate::doneness::bark;
-use crate::doneness::lethality::Lethality;
+use crate::meat::Make;
+use crate::safety::{Dwell, LethalityTable};
 use crate::units::{Mass, Temperature, TimeSpan};
 
 /// A temperature over a step: through its value and slope at the beginning and its value at the end.
@@ -102,6 +103,25 @@ pub(crate) struct Recorder {
     pub(crate) sprayed: f64,
 }
 
+/// How the coldest point comes to be safe.
+#[derive(Clone, Debug)]
+enum Lethality {
+    /// By time at temperature.
+    Table(Box<Dwell>),
+    /// By reaching a temperature, °C: ground meat and fish have no table here.
+    AtOnce(f64),
+}
+
+impl Lethality {
+    fn of(make: Make) -> Self {
+        match make {
+            Make::WholeMuscle => Self::Table(Box::new(Dwell::new(LethalityTable::RedMeat))),
+            Make::Poultry => Self::Table(Box::new(Dwell::new(LethalityTable::Poultry))),
+            Make::Ground | Make::Fish => Self::AtOnce(make.consumer_minimum().celsius()),
+        }
+    }
+}
+
 /// Water and heat that a column holds, for the balances.
 #[derive(Clone, Copy, Debug, Default)]
 pub(crate) struct Content {
@@ -163,7 +183,7 @@ impl Recorder {
             totals: [0.0; 4],
             fat: 0.0,
             tenderness: 0.0,
-            lethality: Lethality::new(cut.make),
+            lethality: Lethality::of(cut.make),
             bark: 0.0,
             slow_since: None,
             sprayed: 0.0,
@@ -272,22 +292,30 @@ impl Recorder {
         }
     }
 
-    /// Shares of the published times at temperature; a part of a step counts with its colder end.
+    /// Published time at temperature. A part of a step counts with its colder end.
     fn time_at_temperature(&mut self, step: &Step) {
         const PARTS: u32 = 8;
-        if self.run.lethality_met.is_some() || step.core.end().max(step.core.at(0.0)) < LETHAL_FROM
-        {
+        if self.run.lethality_met.is_some() {
             return;
         }
-        let span = TimeSpan::from_seconds(step.length / f64::from(PARTS));
-        for part in 0..PARTS {
-            let from = f64::from(part) / f64::from(PARTS);
-            let to = f64::from(part + 1) / f64::from(PARTS);
-            let colder = step.core.at(from).min(step.core.at(to));
-            self.lethality.add(Temperature::from_celsius(colder), span);
-            if self.lethality.share() >= 1.0 {
-                self.run.lethality_met = Some(TimeSpan::from_seconds(step.time + to * step.length));
-                return;
+        let at = |s: f64| Some(TimeSpan::from_seconds(step.time + s * step.length));
+        match &mut self.lethality {
+            Lethality::AtOnce(minimum) => {
+                self.run.lethality_met = step.core.rises_to(*minimum).and_then(at);
+            }
+            Lethality::Table(dwell) => {
+                let span = TimeSpan::from_seconds(step.length / f64::from(PARTS));
+                for part in 0..PARTS {
+                    let from = f64::from(part) / f64::from(PARTS);
+                    let to = f64::from(part + 1) / f64::from(PARTS);
+                    let [before, after] =
+                        [from, to].map(|s| Temperature::from_celsius(step.core.at(s)));
+                    dwell.add(span, before, after);
+                    if dwell.met() {
+                        self.run.lethality_met = at(to);
+                        return;
+                    }
+                }
             }
         }
     }
@@ -369,9 +397,6 @@ impl Recorder {
 
 /// The surface counts as hot from here on, °C (130 °F).
 const SURFACE_HOT: f64 = 54.4;
-
-/// No table counts below this, °C.
-const LETHAL_FROM: f64 = 54.0;
 
 /// A slow stretch: slower than this, between these, for at least this long (s). By hand: some 5 °F an hour.
 const SLOW_KELVIN_PER_HOUR: f64 = 3.0;
