@@ -4,7 +4,7 @@ use std::hash::{DefaultHasher, Hash, Hasher};
 
 use cook_model::{
     forecast::{self, Knowledge, OwnerKey, Owners, Prior},
-    physics::CookerClass,
+    physics::{self, CookerClass},
 };
 
 /// Members in a run.
@@ -12,7 +12,11 @@ const MEMBERS: u32 = 256;
 
 /// The parts and their numbers, as one text without blanks.
 pub(crate) fn all() -> String {
-    format!("draws={:016x}", draws())
+    format!(
+        "draws={:016x},solver={:016x}",
+        draws(),
+        physics::fingerprint(MEMBERS as usize)
+    )
 }
 
 /// What is drawn for every member of one dish.

@@ -11,6 +11,7 @@ use walkdir::WalkDir;
 use xshell::cmd;
 
 use crate::{
+    flags,
     project::{self, say, step},
     tool,
 };
@@ -89,6 +90,11 @@ fn bundle(profile: Profile, folder: &Path, tools: [&tool::Tool; 2]) -> anyhow::R
     let _quiet = shell.push_env("TRUNK_SKIP_VERSION_CHECK", "true");
     // Trunk takes NO_COLOR for a switch and stops at the usual value.
     let _color = shell.push_env("NO_COLOR", "true");
+    // The quick build keeps the flags that plain cargo commands use, and so what they have compiled.
+    let _flags = match profile {
+        Profile::Debug => None,
+        Profile::Release => Some(shell.push_env(flags::VARIABLE, flags::wasm("+simd128")?)),
+    };
     let release = (profile == Profile::Release).then_some("--release");
     let locked = project::unattended().then_some("--locked");
     cmd!(

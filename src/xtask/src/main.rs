@@ -4,6 +4,7 @@ mod bundle;
 mod check;
 mod cli;
 mod finish;
+mod flags;
 mod generate;
 mod icons;
 mod project;

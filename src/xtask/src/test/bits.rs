@@ -4,6 +4,7 @@ use anyhow::{Context, ensure};
 use xshell::cmd;
 
 use crate::{
+    flags,
     project::{self, say},
     tool,
 };
@@ -34,7 +35,7 @@ pub(crate) fn run() -> anyhow::Result<()> {
     let _runner = shell.push_env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner);
     for feature in ["+simd128", "-simd128"] {
         say(&format!("in WebAssembly, {feature}:"));
-        let _flags = shell.push_env("RUSTFLAGS", format!("-C target-feature={feature}"));
+        let _flags = shell.push_env(flags::VARIABLE, flags::wasm(feature)?);
         cmd!(
             shell,
             "cargo test {package...} {locked...} --target wasm32-unknown-unknown --features same-bits --test same_bits"
