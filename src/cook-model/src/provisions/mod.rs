@@ -9,6 +9,7 @@ mod counting;
 mod fires;
 pub mod fuel;
 mod keeping;
+mod offer;
 mod pans;
 mod piece_swap;
 mod portions;
@@ -28,10 +29,9 @@ pub use coating::{BINDER, CoatingRate, RUB, rubbed_surface};
 pub use cold_and_hot_box::{HotBox, hot_box, ice_to_chill, ice_to_keep_cold};
 pub use fires::{FireNeed, fires};
 pub use keeping::{BuyWindow, Frozen, Thaw, ThawPlace, ThawRefusal, buy_fresh, buy_frozen, thaw};
+pub use offer::{Offer, OfferError, SwapWay, mass_per_bone};
 pub use pans::{drip_pans, serving_pans};
-pub use piece_swap::{
-    Offer, OfferError, Side, SwapEffect, SwapWay, mass_per_bone, swap_effect, take_offer,
-};
+pub use piece_swap::{Side, SwapEffect, swap_effect, take_offer};
 pub use portions::{Hunger, Sides, appetite, portions, short_by, to_buy};
 pub use quantity::{Quantity, UnlikeQuantities};
 pub use salt::{RATE, Rate, SaltAmount, grams_of_salt, salt_for};

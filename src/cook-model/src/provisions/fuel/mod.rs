@@ -13,6 +13,7 @@ mod heat_loss;
 mod kind_of_fuel;
 mod learned;
 mod meat_heat;
+mod usual_vessel;
 mod vessel;
 
 pub use air::AirProperties;
