@@ -3,6 +3,7 @@
 //! Nothing here knows a browser, a clock or a file: everything comes in as values and goes out as values, and the same
 //! values in give the same bits out on every machine.
 
+pub mod answers;
 pub mod doneness;
 pub mod forecast;
 pub mod handover;

@@ -15,15 +15,20 @@ const CONSUMER: [(Make, f64, f64); 4] = [
     (Make::Fish, 145.0, 0.0),
 ];
 
+/// The chart prints °F and °C rounded to a tenth; the limit is the lower of the two.
+fn same_to_a_tenth(limit: Temperature, fahrenheit: f64) {
+    let exact = Temperature::from_fahrenheit(fahrenheit).celsius();
+    assert!(
+        limit.celsius() <= exact && limit.celsius() > exact - 0.05,
+        "{fahrenheit} °F"
+    );
+}
+
 #[test]
 fn intact_food_is_held_to_the_consumer_chart() {
     for (make, fahrenheit, rest) in CONSUMER {
         let least = minimum(Sort::of(make, Intact::Yes));
-        assert_eq!(
-            least.temperature,
-            Temperature::from_fahrenheit(fahrenheit),
-            "{make:?}"
-        );
+        same_to_a_tenth(least.temperature, fahrenheit);
         assert!(least.then.minutes() >= rest, "{make:?}");
     }
 }
@@ -39,7 +44,7 @@ fn pierced_stuffed_and_reheated_food_is_held_to_the_stricter_figures() {
     ];
     for (sort, fahrenheit, seconds) in cases {
         let least = minimum(sort);
-        assert_eq!(least.temperature, Temperature::from_fahrenheit(fahrenheit));
+        same_to_a_tenth(least.temperature, fahrenheit);
         assert_eq!(least.then.seconds(), seconds);
     }
 }
@@ -76,7 +81,8 @@ fn holding_by_audience() {
     ];
     for (audience, by_table, fahrenheit) in cases {
         let (least, _) = hold_minimum(audience, by_table);
-        assert_eq!(least, Temperature::from_fahrenheit(fahrenheit));
+        // 135 °F is printed as 57 °C.
+        assert!((least.fahrenheit() - fahrenheit).abs() < 0.41 && least.fahrenheit() <= fahrenheit);
     }
 }
 

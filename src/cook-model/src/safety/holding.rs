@@ -1,6 +1,7 @@
 //! Holding hot.
 
 use super::RuleId;
+use super::minimum::printed;
 use crate::plan::Audience;
 use crate::units::{Temperature, TimeSpan};
 
@@ -15,8 +16,8 @@ pub const fn hold_minimum(audience: Audience, roast_by_the_table: bool) -> (Temp
             Temperature::from_fahrenheit(130.0),
             RuleId::HoldRoastByTable,
         ),
-        (false, Audience::Household) => (Temperature::from_fahrenheit(140.0), RuleId::HoldHot),
-        (false, Audience::Public) => (Temperature::from_fahrenheit(135.0), RuleId::HoldHotPublic),
+        (false, Audience::Household) => (printed(140.0, 60.0), RuleId::HoldHot),
+        (false, Audience::Public) => (printed(135.0, 57.0), RuleId::HoldHotPublic),
     }
 }
 

@@ -68,20 +68,26 @@ pub struct Minimum {
 /// rule says what the other is.
 #[must_use]
 pub const fn minimum(sort: Sort) -> Minimum {
-    let (fahrenheit, then, rule) = match sort {
-        Sort::IntactMuscle => (145.0, 180.0, RuleId::MinimumWholeMuscle),
-        Sort::PiercedMuscle => (155.0, 17.0, RuleId::MinimumPierced),
-        Sort::Ground => (160.0, 0.0, RuleId::MinimumGround),
-        Sort::Poultry => (165.0, 0.0, RuleId::MinimumPoultry),
-        Sort::Stuffed => (165.0, 0.0, RuleId::MinimumStuffed),
-        Sort::Fish => (145.0, 15.0, RuleId::MinimumFish),
-        Sort::Leftovers => (165.0, 15.0, RuleId::ReheatThrough),
+    let (fahrenheit, celsius, then, rule) = match sort {
+        Sort::IntactMuscle => (145.0, 62.8, 180.0, RuleId::MinimumWholeMuscle),
+        Sort::PiercedMuscle => (155.0, 68.3, 17.0, RuleId::MinimumPierced),
+        Sort::Ground => (160.0, 71.1, 0.0, RuleId::MinimumGround),
+        Sort::Poultry => (165.0, 73.9, 0.0, RuleId::MinimumPoultry),
+        Sort::Stuffed => (165.0, 73.9, 0.0, RuleId::MinimumStuffed),
+        Sort::Fish => (145.0, 62.8, 15.0, RuleId::MinimumFish),
+        Sort::Leftovers => (165.0, 73.9, 15.0, RuleId::ReheatThrough),
     };
     Minimum {
-        temperature: Temperature::from_fahrenheit(fahrenheit),
+        temperature: printed(fahrenheit, celsius),
         then: TimeSpan::from_seconds(then),
         rule,
     }
+}
+
+/// A limit that is printed on both scales, the Celsius figure rounded: met by a reading that meets it on either.
+pub(super) const fn printed(fahrenheit: f64, celsius: f64) -> Temperature {
+    let exact = Temperature::from_fahrenheit(fahrenheit).celsius();
+    Temperature::from_celsius(if exact < celsius { exact } else { celsius })
 }
 
 #[cfg(test)]
@@ -93,9 +99,11 @@ mod tests {
         for make in [Make::WholeMuscle, Make::Ground, Make::Poultry, Make::Fish] {
             for intact in [Intact::Yes, Intact::No, Intact::Unknown] {
                 let least = minimum(Sort::of(make, intact));
-                assert!(least.temperature >= make.consumer_minimum());
+                // The chart's own rounding to a tenth of a degree Celsius.
+                let chart = make.consumer_minimum().celsius() - 0.05;
+                assert!(least.temperature.celsius() >= chart);
                 let rested = least.then >= make.minimum_rest();
-                assert!(rested || least.temperature > make.consumer_minimum());
+                assert!(rested || least.temperature.celsius() > chart + 0.1);
             }
         }
     }

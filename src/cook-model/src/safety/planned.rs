@@ -118,7 +118,7 @@ fn before_it_goes_on(food: &PlannedFood, concerns: &mut Vec<Concern>) {
             Measure::Fact,
         ));
     }
-    let least = Temperature::from_fahrenheit(225.0);
+    let least = Temperature::from_celsius(107.0);
     if food.coolest_pit < least {
         let measure = Measure::Temperature {
             is: food.coolest_pit,

@@ -3,7 +3,7 @@
 //! A figure stands in a text as `{62.8 °C|145 °F}`: first metric, then as the trade in pounds and degrees Fahrenheit
 //! says it, each rounded the way it is published. [`say`] keeps the one that the person reads.
 
-use crate::units::{Length, Mass, Temperature};
+use crate::units::{Length, Mass, Temperature, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -77,6 +77,25 @@ pub fn thickness(length: Length) -> String {
     )
 }
 
+/// A time to the five minutes, such as 2 h 10 min; below a quarter of an hour to the minute, above a day in hours.
+#[must_use]
+pub fn span(time: TimeSpan) -> String {
+    let minutes = time.minutes();
+    if !minutes.is_finite() {
+        return "a very long time".to_owned();
+    }
+    let step = if minutes.abs() < 15.0 { 1.0 } else { 5.0 };
+    let rounded = libm::round(minutes / step) * step + 0.0;
+    let hours = libm::trunc(rounded / 60.0);
+    let rest = rounded - 60.0 * hours;
+    match (hours, rest) {
+        (0.0, rest) => format!("{rest} min"),
+        (hours, _) if hours.abs() >= 24.0 => format!("{} h", libm::round(minutes / 60.0)),
+        (hours, 0.0) => format!("{hours} h"),
+        (hours, rest) => format!("{hours} h {rest} min"),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -103,6 +122,22 @@ mod tests {
             inches: false,
         };
         assert_eq!(say(text, mixed), "keep 145 °F for 2.3 kg, 1 m away");
+    }
+
+    #[test]
+    fn times_are_said_as_a_cook_says_them() {
+        let cases = [
+            (0.0, "0 min"),
+            (7.4, "7 min"),
+            (58.0, "1 h"),
+            (62.0, "1 h"),
+            (90.0, "1 h 30 min"),
+            (1500.0, "25 h"),
+            (f64::INFINITY, "a very long time"),
+        ];
+        for (minutes, said) in cases {
+            assert_eq!(span(TimeSpan::from_minutes(minutes)), said);
+        }
     }
 
     #[test]

@@ -9,12 +9,12 @@ use crate::safety::{
 };
 use crate::units::{Moment, Temperature, TimeSpan};
 
-/// Air at the meat that counts as heat: 93 °C (200 °F). Set by hand below the 107 °C of the official sheets, so that a
+/// Air at the meat that counts as heat: 93 °C (just under 200 °F). Set by hand below the 107 °C of the official sheets, so that a
 /// cool pit is a caution and not taken for no fire at all.
-const PIT_HOT: Temperature = Temperature::from_fahrenheit(200.0);
+const PIT_HOT: Temperature = Temperature::from_celsius(93.0);
 
-/// The official sheets' least air (USDA FSIS release of 2012, read at aces.edu).
-const PIT_OFFICIAL: Temperature = Temperature::from_fahrenheit(225.0);
+/// The official sheets' least air, 107 °C (225 °F; USDA FSIS release of 2012, read at aces.edu).
+const PIT_OFFICIAL: Temperature = Temperature::from_celsius(107.0);
 
 /// Past this the core is out of the danger range.
 pub(super) const CORE_HOT: Temperature = Temperature::from_fahrenheit(140.0);

@@ -81,7 +81,7 @@ struct Ours {
 }
 
 /// Air of an oven that cooks, from which a dish moved into it is on the heat: 93 °C (set by hand).
-const OVEN_COOKS: Temperature = Temperature::from_fahrenheit(200.0);
+const OVEN_COOKS: Temperature = Temperature::from_celsius(93.0);
 
 impl Ours {
     fn happenings(&self, entry: &Entry) -> Vec<Happening> {
