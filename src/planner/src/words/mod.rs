@@ -7,6 +7,8 @@ pub mod cookers;
 pub mod crash;
 pub mod edits;
 pub mod fields;
+pub mod reasons;
+pub mod run_sheet;
 pub mod saving;
 pub mod screens;
 pub mod steps;

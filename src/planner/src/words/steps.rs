@@ -1,8 +1,9 @@
-//! What is done in a step: its verb on a ticket.
+//! What is done in a step, at several lengths.
 
 use cook_model::plan::outlook::StepKind;
+use cook_model::plan::{Dish, HoldPlace};
 
-/// The verb on a ticket: a few words at most.
+/// In a sentence: a few words at most.
 #[must_use]
 pub const fn verb(kind: StepKind) -> &'static str {
     match kind {
@@ -27,5 +28,128 @@ pub const fn verb(kind: StepKind) -> &'static str {
         StepKind::Serve => "Serve",
         StepKind::Chill => "Chill what is left",
         StepKind::Make => "Make",
+    }
+}
+
+/// On a ticket: ten letters at most.
+#[must_use]
+pub const fn on_ticket(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::Buy => "Buy",
+        StepKind::Thaw => "Thaw",
+        StepKind::Trim => "Trim",
+        StepKind::Salt => "Salt",
+        StepKind::Rub => "Rub",
+        StepKind::Light => "Light fire",
+        StepKind::SteadyFire => "Fire ready",
+        StepKind::Feed => "Feed fire",
+        StepKind::PitChange => "Set pit",
+        StepKind::On => "Put on",
+        StepKind::ProbeIn => "Probe in",
+        StepKind::Turn => "Turn",
+        StepKind::Spray => "Spray",
+        StepKind::Wrap => "Wrap",
+        StepKind::Probe => "Probe",
+        StepKind::Off => "Take off",
+        StepKind::Hold => "Hold hot",
+        StepKind::Slice => "Slice",
+        StepKind::Serve => "Serve",
+        StepKind::Chill => "Chill",
+        StepKind::Make => "Make",
+    }
+}
+
+/// In a shut lane: six letters at most.
+#[must_use]
+pub const fn on_stub(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::Buy => "buy",
+        StepKind::Thaw => "thaw",
+        StepKind::Trim => "trim",
+        StepKind::Salt => "salt",
+        StepKind::Rub => "rub",
+        StepKind::Light => "light",
+        StepKind::SteadyFire => "fire",
+        StepKind::Feed => "feed",
+        StepKind::PitChange => "pit",
+        StepKind::On => "on",
+        StepKind::ProbeIn | StepKind::Probe => "probe",
+        StepKind::Turn => "turn",
+        StepKind::Spray => "spray",
+        StepKind::Wrap => "wrap",
+        StepKind::Off => "off",
+        StepKind::Hold => "hold",
+        StepKind::Slice => "slice",
+        StepKind::Serve => "serve",
+        StepKind::Chill => "chill",
+        StepKind::Make => "make",
+    }
+}
+
+/// In full, for reading; the dish is named beside it.
+#[must_use]
+pub fn in_full(kind: StepKind, dish: Option<&Dish>) -> &'static str {
+    let oven = dish.is_some_and(|dish| matches!(dish.hold, Some(HoldPlace::WarmOven { .. })));
+    match kind {
+        StepKind::Buy => "Buy",
+        StepKind::Thaw => "Into the fridge to thaw",
+        StepKind::Trim => "Trim",
+        StepKind::Salt => "Salt",
+        StepKind::Rub => "Rub",
+        StepKind::Light => "Light the fire",
+        StepKind::SteadyFire => "Fire steady and clean",
+        StepKind::Feed => "Feed the fire",
+        StepKind::PitChange => "Change the pit temperature",
+        StepKind::On => "Put on",
+        StepKind::ProbeIn => "Put the probe in",
+        StepKind::Turn => "Turn",
+        StepKind::Spray => "Spray",
+        StepKind::Wrap => "Wrap",
+        StepKind::Probe => "Probe for tenderness",
+        StepKind::Off => "Take off",
+        StepKind::Hold if oven => "Into the warm oven",
+        StepKind::Hold => "Into the hold",
+        StepKind::Slice => "Slice or pull",
+        StepKind::Serve => "Serve",
+        StepKind::Chill => "Chill what is left",
+        StepKind::Make => "Make",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const ALL: [StepKind; 21] = [
+        StepKind::Buy,
+        StepKind::Thaw,
+        StepKind::Trim,
+        StepKind::Salt,
+        StepKind::Rub,
+        StepKind::Light,
+        StepKind::SteadyFire,
+        StepKind::Feed,
+        StepKind::PitChange,
+        StepKind::On,
+        StepKind::ProbeIn,
+        StepKind::Turn,
+        StepKind::Spray,
+        StepKind::Wrap,
+        StepKind::Probe,
+        StepKind::Off,
+        StepKind::Hold,
+        StepKind::Slice,
+        StepKind::Serve,
+        StepKind::Chill,
+        StepKind::Make,
+    ];
+
+    #[test]
+    fn words_fit_their_places() {
+        for kind in ALL {
+            assert!(on_ticket(kind).len() <= 10, "{kind:?}");
+            assert!(on_stub(kind).len() <= 6, "{kind:?}");
+            assert!(in_full(kind, None).len() <= 28, "{kind:?}");
+        }
     }
 }

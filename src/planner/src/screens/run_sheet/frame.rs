@@ -33,6 +33,8 @@ pub const HOURS: f64 = 28.0;
 const OPEN: f64 = 99.0;
 const SHUT: f64 = 52.0;
 const COOKER: f64 = 38.0;
+/// Where there is room, a cooker's lane is broad enough for a short name.
+const COOKER_NAMED: f64 = 50.0;
 /// A cooker's lane beside its bars: an edge, and the feeding ticks.
 const COOKER_EDGES: f64 = 12.0;
 /// A bar with the gap beside it.
@@ -131,10 +133,15 @@ pub fn down(width: f64, columns: &[usize], hands: usize, open: usize) -> Frame {
     while bar > BAR_LEAST && all(bar) > for_cookers {
         bar -= 1.0;
     }
+    let named = |bars: &usize| cooker_lane(*bars, bar).max(COOKER_NAMED);
+    let all_named = columns.iter().map(named).sum::<f64>() <= for_cookers;
     let mut at = edge;
     let cookers = columns
         .iter()
-        .map(|bars| next_strip(&mut at, cooker_lane(*bars, bar)))
+        .map(|bars| {
+            let least = cooker_lane(*bars, bar);
+            next_strip(&mut at, if all_named { named(bars) } else { least })
+        })
         .collect();
     let spare = (width - at - showing.least(hands)).max(0.0);
     let open_count = if showing == Showing::AllOpen {

@@ -5,7 +5,7 @@ use super::scope::Scope;
 use super::stay::{Place, Stay};
 use cook_model::handover::identity::CrewId;
 use cook_model::plan::outlook::{FindingKind, Outlook, Step};
-use cook_model::plan::{Plan, Zone, in_order};
+use cook_model::plan::{CrewMember, Plan, QuietHours, Zone, in_order};
 use cook_model::units::Moment;
 
 /// A cooker's lane.
@@ -41,7 +41,7 @@ pub struct Unattended {
 pub enum Hands {
     /// Somebody of the crew.
     Member(CrewId),
-    /// Steps for which nobody is up.
+    /// Nobody is up: such steps hang in the lane that is open.
     Nobody,
     /// The plan names no crew: all steps.
     Anybody,
@@ -66,7 +66,9 @@ pub struct HandsLane {
     pub hands: Hands,
     /// What they are called; empty where nobody is meant.
     pub name: String,
-    /// When they are not woken.
+    /// When they are not woken, by their own clock.
+    pub hours: Option<QuietHours>,
+    /// When they are not woken, along the axis.
     pub quiet: Vec<(Moment, Moment)>,
 }
 
@@ -135,35 +137,28 @@ fn unattended(outlook: &Outlook, scope: &Scope, place: Place) -> Vec<Unattended>
     stretches
 }
 
-/// The lanes of the crew in the person's order; steps for which nobody is up come last, in a lane that is only there
-/// when there are such.
+/// The lanes of the crew in the person's order; one for everybody where no crew is named.
 #[must_use]
-pub fn hands_lanes(plan: &Plan, outlook: &Outlook, scope: &Scope, zone: &Zone) -> Vec<HandsLane> {
+pub fn hands_lanes(plan: &Plan, scope: &Scope, zone: &Zone) -> Vec<HandsLane> {
+    if plan.crew.is_empty() {
+        return vec![HandsLane {
+            hands: Hands::Anybody,
+            name: String::new(),
+            hours: None,
+            quiet: Vec::new(),
+        }];
+    }
     let crew = in_order(&plan.crew, |member| &member.order);
-    let mut lanes: Vec<HandsLane> = crew
-        .into_iter()
-        .map(|(id, member)| HandsLane {
-            hands: Hands::Member(id),
-            name: member.name.clone(),
-            quiet: member
-                .quiet
-                .map(|quiet| quiet_stretches(quiet, scope.axis, zone))
-                .unwrap_or_default(),
-        })
-        .collect();
-    let mut tickets = scope.tickets.iter().map(|index| &outlook.steps[*index]);
-    let unmanned = tickets.any(|step| Hands::of(step, plan) == Hands::Nobody);
-    let extra = if lanes.is_empty() {
-        Some(Hands::Anybody)
-    } else {
-        unmanned.then_some(Hands::Nobody)
+    let lane = |(id, member): (CrewId, &CrewMember)| HandsLane {
+        hands: Hands::Member(id),
+        name: member.name.clone(),
+        hours: member.quiet,
+        quiet: member
+            .quiet
+            .map(|quiet| quiet_stretches(quiet, scope.axis, zone))
+            .unwrap_or_default(),
     };
-    lanes.extend(extra.map(|hands| HandsLane {
-        hands,
-        name: String::new(),
-        quiet: Vec::new(),
-    }));
-    lanes
+    crew.into_iter().map(lane).collect()
 }
 
 #[cfg(test)]
@@ -180,7 +175,7 @@ mod tests {
         let bars = stays(&sample.plan, &sample.outlook, scope.axis);
         (
             cooker_lanes(&sample.plan, &sample.outlook, &scope, &bars),
-            hands_lanes(&sample.plan, &sample.outlook, &scope, &sample.zone),
+            hands_lanes(&sample.plan, &scope, &sample.zone),
         )
     }
 
@@ -221,17 +216,18 @@ mod tests {
     }
 
     #[test]
-    fn steps_without_hands_get_a_lane_of_their_own() {
+    fn each_of_the_crew_has_a_lane_and_a_step_belongs_to_who_does_it() {
         let mut sample = Sample::new("2026-09-12T18:00:00");
         let first = sample.crew("Joss");
         sample.crew("Mirela");
         sample.step(StepKind::On, "2026-09-12T05:00:00", 5.0).who = Some(first);
+        sample.step(StepKind::Wrap, "2026-09-12T08:00:00", 5.0);
         let (_, hands) = lanes(&sample);
         let names: Vec<_> = hands.iter().map(|lane| lane.name.as_str()).collect();
         assert_eq!(names, ["Joss", "Mirela"]);
-        sample.step(StepKind::Wrap, "2026-09-12T08:00:00", 5.0);
-        let (_, hands) = lanes(&sample);
-        assert_eq!(hands.last().map(|lane| lane.hands), Some(Hands::Nobody));
+        let whose = |index: usize| Hands::of(&sample.outlook.steps[index], &sample.plan);
+        assert_eq!(whose(0), Hands::Member(first));
+        assert_eq!(whose(1), Hands::Nobody);
     }
 
     #[test]

@@ -1,6 +1,7 @@
 //! Small outlooks for the tests of this screen. All figures are invented.
 
 use super::scope::Scope;
+use crate::format::{ClockStyle, Formats, Units};
 use chrono::NaiveDateTime;
 use cook_model::handover::identity::{CookerId, CrewId, DishId};
 use cook_model::plan::outlook::{
@@ -9,27 +10,37 @@ use cook_model::plan::outlook::{
 use cook_model::plan::{Cooker, CookerKind, CrewMember, Dish, Food, Order, Plan, Serving, Zone};
 use cook_model::units::{Area, Mass, Moment, Temperature, TimeSpan};
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 /// A moment by its clock in UTC.
-pub(super) fn at(utc: &str) -> Moment {
+pub(crate) fn at(utc: &str) -> Moment {
     let utc: NaiveDateTime = utc.parse().expect("a date and time");
     Moment::from_unix_seconds(utc.and_utc().timestamp())
 }
 
+/// °C, kg and a clock of 24 hours in UTC.
+pub(crate) fn formats() -> Formats {
+    Formats {
+        units: Units::METRIC,
+        clock: ClockStyle::Hours24,
+        zone: Arc::new(Zone::fixed(0)),
+    }
+}
+
 /// A plan and an outlook that tests fill as they need.
-pub(super) struct Sample {
+pub(crate) struct Sample {
     /// The plan.
-    pub(super) plan: Plan,
+    pub(crate) plan: Plan,
     /// The outlook.
-    pub(super) outlook: Outlook,
+    pub(crate) outlook: Outlook,
     /// UTC all year.
-    pub(super) zone: Zone,
+    pub(crate) zone: Zone,
     next: u128,
 }
 
 impl Sample {
     /// Nothing but a serving moment, in UTC.
-    pub(super) fn new(serving: &str) -> Self {
+    pub(crate) fn new(serving: &str) -> Self {
         let odds = Odds { kept: 240, of: 256 };
         Self {
             plan: Plan::new(Serving {
@@ -72,12 +83,12 @@ impl Sample {
     }
 
     /// Sorts the steps, with what is past folded away.
-    pub(super) fn scope(&self, now: &str) -> Scope {
+    pub(crate) fn scope(&self, now: &str) -> Scope {
         Scope::of(&self.outlook, &self.zone, at(now), true)
     }
 
     /// Somebody who is always up.
-    pub(super) fn crew(&mut self, name: &str) -> CrewId {
+    pub(crate) fn crew(&mut self, name: &str) -> CrewId {
         let id = CrewId::new(0, self.number());
         let member = CrewMember {
             name: name.to_owned(),
@@ -89,7 +100,7 @@ impl Sample {
     }
 
     /// A cooker.
-    pub(super) fn cooker(&mut self, name: &str) -> CookerId {
+    pub(crate) fn cooker(&mut self, name: &str) -> CookerId {
         let id = CookerId::new(0, self.number());
         let cooker = Cooker {
             name: name.to_owned(),
@@ -103,7 +114,7 @@ impl Sample {
     }
 
     /// A dish on a cooker: on, ready 8 h later give or take 1 h, table-ready another hour later.
-    pub(super) fn dish(&mut self, name: &str, cooker: Option<CookerId>, on: &str) -> DishId {
+    pub(crate) fn dish(&mut self, name: &str, cooker: Option<CookerId>, on: &str) -> DishId {
         let id = DishId::new(0, self.number());
         let dish = Dish {
             name: name.to_owned(),
@@ -157,7 +168,7 @@ impl Sample {
     }
 
     /// A step at a time, with a window of as many minutes to either side; the rest is filled in by the caller.
-    pub(super) fn step(&mut self, kind: StepKind, likely: &str, minutes: f64) -> &mut Step {
+    pub(crate) fn step(&mut self, kind: StepKind, likely: &str, minutes: f64) -> &mut Step {
         self.outlook.steps.push(Step {
             kind,
             round: 0,
@@ -175,7 +186,7 @@ impl Sample {
 }
 
 /// An even window of so many minutes to either side.
-pub(super) fn around(likely: Moment, minutes: f64) -> Window {
+pub(crate) fn around(likely: Moment, minutes: f64) -> Window {
     let mut tenth = -5.0;
     Window {
         deciles: [(); 9].map(|()| {

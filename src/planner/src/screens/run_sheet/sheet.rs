@@ -24,8 +24,10 @@ const OTHER_THINGS: f64 = 300.0;
 const SHORTEST_HOUR: f64 = 14.0;
 /// An hour where time runs across and tickets are shown one by one.
 const LONG_HOUR: f64 = 112.0;
-/// More rows of tickets than this make bundles of them, where the whole day is shown across.
-const ROWS: usize = 3;
+/// More rows of tickets than this make bundles of them, where the whole day is shown across: with few lanes of hands
+/// and with many.
+const ROWS_OF_FEW: usize = 4;
+const ROWS_OF_MANY: usize = 3;
 
 /// How the person looks at the sheet.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -85,7 +87,7 @@ impl Sheet {
         let scope = Scope::of(outlook, zone, now, view.fold && view.width < WIDE);
         let bars = stays(plan, outlook, scope.axis);
         let cookers = cooker_lanes(plan, outlook, &scope, &bars);
-        let hands = hands_lanes(plan, outlook, &scope, zone);
+        let hands = hands_lanes(plan, &scope, zone);
         let found = tickets(plan, outlook, &scope, now);
         let columns: Vec<usize> = cookers.iter().map(|lane| lane.columns).collect();
         let open = view
@@ -95,6 +97,7 @@ impl Sheet {
         let lanes = Lanes {
             scope: &scope,
             hands: &hands,
+            open,
             found,
         };
         let (frame, hour, placed) = if view.width < WIDE {
@@ -102,7 +105,7 @@ impl Sheet {
             let (hour, placed) = lanes.hang_down(&frame, view);
             (frame, hour, placed)
         } else {
-            let (hour, placed) = lanes.hang_across(open, view);
+            let (hour, placed) = lanes.hang_across(view);
             let rows: Vec<(usize, bool)> = (0..hands.len())
                 .map(|lane| (rows_of(&placed, lane), is_open(hands.len(), lane, open)))
                 .collect();
@@ -140,15 +143,16 @@ fn rows_of(placed: &[Placed], lane: usize) -> usize {
 struct Lanes<'a> {
     scope: &'a Scope,
     hands: &'a [HandsLane],
+    open: usize,
     found: Vec<Ticket>,
 }
 
 impl Lanes<'_> {
+    /// The lane of a ticket; the open one where nobody is up for it.
     fn lane_of(&self, ticket: &Ticket) -> usize {
         let mut lanes = self.hands.iter();
-        lanes
-            .position(|lane| lane.hands == ticket.hands)
-            .unwrap_or(0)
+        let lane = lanes.position(|lane| lane.hands == ticket.hands);
+        lane.unwrap_or(self.open)
     }
 
     fn time(&self, ticket: &Ticket) -> f64 {
@@ -214,16 +218,21 @@ impl Lanes<'_> {
         (hour, placed)
     }
 
-    fn hang_across(&self, open: usize, view: View) -> (f64, Vec<Placed>) {
+    fn hang_across(&self, view: View) -> (f64, Vec<Placed>) {
         let room = view.width - NAMES - TICKET_WIDTH - 40.0;
         let fitting = (room / self.scope.axis.hours()).max(SHORTEST_HOUR);
         let hour = match view.zoom {
             Zoom::Whole => fitting,
             Zoom::Detail => fitting.max(LONG_HOUR),
         };
+        let most = if self.hands.len() <= 2 {
+            ROWS_OF_FEW
+        } else {
+            ROWS_OF_MANY
+        };
         let mut placed = Vec::new();
         for lane in 0..self.hands.len() {
-            let width = if is_open(self.hands.len(), lane, open) {
+            let width = if is_open(self.hands.len(), lane, self.open) {
                 TICKET_WIDTH
             } else {
                 STUB_WIDTH
@@ -234,7 +243,7 @@ impl Lanes<'_> {
                 .filter(|ticket| self.lane_of(ticket) == lane);
             let mut tickets: Vec<Ticket> = mine.cloned().collect();
             let mut rows = self.rows(&tickets, width / hour);
-            let deep = rows.iter().any(|row| *row >= ROWS);
+            let deep = rows.iter().any(|row| *row >= most);
             if view.zoom == Zoom::Whole && deep {
                 tickets = self.bundle(&tickets, width / hour);
                 rows = self.rows(&tickets, width / hour);

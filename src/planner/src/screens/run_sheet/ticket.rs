@@ -115,6 +115,9 @@ impl Ticket {
             bundle.from = bundle.from.min(other.from);
             bundle.to = bundle.to.max(other.to);
             bundle.bundle = true;
+            if other.hands == Hands::Nobody {
+                bundle.hands = Hands::Nobody;
+            }
             bundle.standing = match (bundle.standing, other.standing) {
                 (Standing::Next, _) | (_, Standing::Next) => Standing::Next,
                 (Standing::Past, Standing::Past) => Standing::Past,

@@ -1,0 +1,148 @@
+//! The Dock: what the chosen step is, when it may fall, why, and what to be careful about.
+
+use super::board::{Board, Chosen, use_board};
+use super::cooker_view::place_name;
+use super::facts::{Caution, Facts, caution, facts};
+use crate::parts::Mark;
+use crate::words::run_sheet as words;
+use cook_model::safety::RuleId;
+use leptos::prelude::*;
+
+/// What the Dock shows.
+#[derive(Clone, Debug, PartialEq)]
+enum Shown {
+    Steps(Vec<Facts>),
+    Unattended {
+        head: String,
+        note: String,
+        cautions: Vec<Caution>,
+    },
+}
+
+fn shown(board: Board) -> Option<Shown> {
+    let chosen = board.chosen.get()?;
+    board.with_all(|sheet, plan, outlook, formats| match chosen {
+        Chosen::Step(_) => {
+            let steps = board.chosen_steps.get();
+            let steps = steps.iter().filter_map(|index| outlook.steps.get(*index));
+            let told = steps.map(|step| facts(step, plan, outlook, formats));
+            Some(Shown::Steps(told.collect()))
+        }
+        Chosen::Unattended { place, nth } => {
+            let lane = sheet.cookers.iter().find(|lane| lane.place == place)?;
+            let stretch = lane.unattended.get(nth)?;
+            let rules = [RuleId::NeverLeftAlone, RuleId::AwakeAndSober];
+            Some(Shown::Unattended {
+                head: words::unattended_head(stretch, formats),
+                note: words::unattended_note(stretch, &place_name(place, plan)),
+                cautions: rules.map(|id| caution(id, formats)).to_vec(),
+            })
+        }
+    })
+}
+
+/// The Dock.
+#[component]
+pub fn Dock() -> impl IntoView {
+    let board = use_board();
+    let told = Memo::new(move |_| shown(board));
+    let inside = move || match told.get()? {
+        Shown::Steps(steps) => {
+            let single = steps.len() == 1;
+            let steps = steps
+                .into_iter()
+                .map(|facts| view! { <StepFacts facts single /> });
+            Some(view! { <div class="dock-steps">{steps.collect_view()}</div> }.into_any())
+        }
+        Shown::Unattended {
+            head,
+            note,
+            cautions,
+        } => {
+            let ways = words::WAYS_OUT.map(|way| view! { <li>{way}</li> });
+            Some(
+                view! {
+                    <p class="say">
+                        <b class="heed-word">{head}</b>
+                    </p>
+                    <p class="note ink">{note}</p>
+                    <ul class="dock-ways">{ways.collect_view()}</ul>
+                    <Cautions cautions />
+                }
+                .into_any(),
+            )
+        }
+    };
+    let heed = move || matches!(told.get(), Some(Shown::Unattended { .. }));
+    let label = move || match told.get() {
+        Some(Shown::Unattended { .. }) => words::NOBODY_UP,
+        _ => words::CHOSEN,
+    };
+    view! {
+        <section class="dock" class:heeds=heed aria-label=label>
+            {inside}
+        </section>
+    }
+}
+
+#[component]
+fn StepFacts(facts: Facts, single: bool) -> impl IntoView {
+    let mark = facts.mark.map(|mark| {
+        let (letter, hue) = (mark.letter, mark.hue);
+        view! { <Mark letter=Signal::stored(letter) hue=Signal::stored(hue) small=true /> }
+    });
+    let mut line: Vec<String> = Vec::new();
+    line.extend(facts.likely.map(words::likely));
+    line.push(facts.hands);
+    line.extend(facts.amount);
+    line.retain(|part| !part.is_empty());
+    view! {
+        <div class="dock-step" class:single=single>
+            <p class="say">
+                {mark}
+                <span>
+                    <b>{facts.what}</b>
+                    " "
+                    {facts.with}
+                </span>
+            </p>
+            <p class="num">{facts.when}</p>
+            <p class="line note ink" class:heed-word=facts.unmanned>{line.join(" · ")}</p>
+            <p class="why note">{facts.reason}</p>
+            <Cautions cautions=facts.cautions />
+        </div>
+    }
+}
+
+/// Cautions, folded; each with its rule and source one tap further.
+#[component]
+fn Cautions(cautions: Vec<Caution>) -> impl IntoView {
+    let count = cautions.len();
+    let caution = |caution: Caution| {
+        view! {
+            <li>
+                <p>{caution.words}</p>
+                <details>
+                    <summary>{words::SOURCE}</summary>
+                    <p class="small">{caution.condition}</p>
+                    {caution.differs.map(|differs| view! { <p class="small">{differs}</p> })}
+                    <ul class="sources small">
+                        {caution
+                            .sources
+                            .into_iter()
+                            .map(|source| view! { <li>{source}</li> })
+                            .collect_view()}
+                    </ul>
+                </details>
+            </li>
+        }
+    };
+    (count > 0).then(|| {
+        view! {
+            <details class="cautions">
+                <summary>{words::cautions(count)}</summary>
+                <ul>{cautions.into_iter().map(caution).collect_view()}</ul>
+            </details>
+        }
+    })
+}
