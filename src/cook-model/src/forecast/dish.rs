@@ -25,6 +25,16 @@ impl DishForecast {
         &self.members
     }
 
+    /// The members alone.
+    #[must_use]
+    pub fn into_members(self) -> Vec<MemberRun> {
+        self.members
+    }
+
+    pub(super) fn extend(&mut self, members: impl IntoIterator<Item = MemberRun>) {
+        self.members.extend(members);
+    }
+
     /// The time by which a share `p` (0 to 1) of the members have reached something; members that never do are late.
     #[must_use]
     pub fn quantile(

@@ -12,6 +12,8 @@ mod owner;
 mod prior;
 mod quantile;
 mod remainder;
+mod run;
+mod stretch;
 mod student;
 
 pub use dish::{DishForecast, sample_at};
@@ -21,4 +23,5 @@ pub use owner::OwnerKey;
 pub use prior::{Knowledge, Prior};
 pub use quantile::{quantile, time_quantile};
 pub use remainder::Remainder;
+pub use run::{CHUNK, DishScenario, FULL, ForecastRun, ROUGH, SEARCH, forecast};
 pub use student::{t4_density, t4_quantile};
