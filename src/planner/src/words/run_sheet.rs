@@ -112,15 +112,11 @@ pub fn bundle(count: usize) -> String {
 /// A step in one sentence, for a screen reader: what, for which dish, when, by whom.
 #[must_use]
 pub fn step(what: &str, with: &str, when: &str, hands: &str) -> String {
-    let mut said = what.to_owned();
-    if !with.is_empty() {
-        said = format!("{said}: {with}");
-    }
-    said = format!("{said}, {when}");
-    if !hands.is_empty() {
-        said = format!("{said}, {hands}");
-    }
-    said
+    let parts = [what, with, when, hands].into_iter();
+    parts
+        .filter(|part| !part.is_empty())
+        .collect::<Vec<_>>()
+        .join(", ")
 }
 
 /// A window in full words, for a screen reader.
@@ -152,7 +148,23 @@ pub fn quiet(hours: QuietHours, formats: &Formats) -> String {
             formats.clock.time(time)
         }
     };
-    format!("quiet {}–{}", short(hours.from), short(hours.to))
+    let (from, to) = (short(hours.from), short(hours.to));
+    let half = formats.clock.half_of_day(hours.from);
+    let same = half.is_some() && half == formats.clock.half_of_day(hours.to);
+    let from = match half.filter(|_| same) {
+        Some(half) => from.trim_end_matches(half).trim_end(),
+        None => from.as_str(),
+    };
+    format!("quiet {from}–{to}")
+}
+
+/// Goes on after [`NOBODY_UP`], for a screen reader.
+#[must_use]
+pub fn unattended_said(stretch: &Unattended, cooker: &str, formats: &Formats) -> String {
+    format!(
+        "to feed the fire, {cooker}, {}",
+        formats.from_to(stretch.from, stretch.to)
+    )
 }
 
 /// Nobody is up to feed a fire: the fact.
@@ -237,6 +249,7 @@ pub fn bar(name: &str, place: &str, on: &str, off: &str, window: &str, likely: &
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::format::ClockStyle;
     use crate::screens::run_sheet::sample::{at, formats};
 
     #[test]
@@ -248,6 +261,16 @@ mod tests {
         };
         assert_eq!(quiet(hours(time(3, 0)), &formats()), "quiet 22–03");
         assert_eq!(quiet(hours(time(3, 30)), &formats()), "quiet 22–03:30");
+        let twelve = Formats {
+            clock: ClockStyle::Hours12,
+            ..formats()
+        };
+        assert_eq!(
+            quiet(hours(time(3, 0)), &twelve),
+            "quiet 10\u{a0}pm–3\u{a0}am"
+        );
+        let evening = hours(time(23, 0));
+        assert_eq!(quiet(evening, &twelve), "quiet 10–11\u{a0}pm");
     }
 
     #[test]

@@ -50,7 +50,7 @@ pub const fn on_ticket(kind: StepKind) -> &'static str {
         StepKind::Spray => "Spray",
         StepKind::Wrap => "Wrap",
         StepKind::Probe => "Probe",
-        StepKind::Off => "Take off",
+        StepKind::Off => "Off",
         StepKind::Hold => "Hold hot",
         StepKind::Slice => "Slice",
         StepKind::Serve => "Serve",

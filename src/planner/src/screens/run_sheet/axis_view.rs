@@ -125,7 +125,11 @@ pub fn Over() -> impl IntoView {
     };
     let now = move || {
         let at = board.with_sheet(|sheet| now_on(board, sheet))?;
-        let text = board.formats.with(|formats| formats.time(board.now.get()));
+        // The axis beside it tells morning from afternoon.
+        let text = board.formats.with(|formats| {
+            let time = formats.zone.local(board.now.get()).time();
+            formats.clock.digits(time)
+        });
         Some(view! {
             <div class="now-line" style=("--t", hours(at))>
                 <span>{text}</span>

@@ -214,7 +214,7 @@ struct Gap {
     stretch: Stretch,
     at: f64,
     size: f64,
-    label: String,
+    said: String,
 }
 
 /// Blocks where a fire wants hands and nobody is up. A tap tells what can be done.
@@ -231,14 +231,13 @@ pub fn Gaps() -> impl IntoView {
                         continue;
                     };
                     let cooker = place_name(lane.place, plan);
-                    let head = words::unattended_head(gap, formats);
                     gaps.push(Gap {
                         place: lane.place,
                         nth,
                         stretch,
                         at: strip.at,
                         size: strip.size,
-                        label: format!("{cooker}: {head}"),
+                        said: words::unattended_said(gap, &cooker, formats),
                     });
                 }
             }
@@ -257,7 +256,6 @@ pub fn Gaps() -> impl IntoView {
                 class="gap"
                 class:chosen=move || board.chosen.get() == Some(chosen)
                 aria-pressed=pressed
-                aria-label=gap.label
                 style=("--t", hours(gap.stretch.from))
                 style=("--e", hours(gap.stretch.to))
                 style=("--x", pixels(gap.at))
@@ -265,6 +263,7 @@ pub fn Gaps() -> impl IntoView {
                 on:click=move |_| board.choose(chosen)
             >
                 <span>{words::NOBODY_UP}</span>
+                <span class="hush">{gap.said}</span>
             </button>
         }
     };

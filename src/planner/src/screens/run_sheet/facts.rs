@@ -30,8 +30,8 @@ pub struct Face {
     pub stub: String,
     /// When it may fall, or that nobody is up for it.
     pub when: String,
-    /// All of it in full words, for a screen reader.
-    pub label: String,
+    /// What else a screen reader says after what is done.
+    pub said: String,
 }
 
 /// What the Dock says about a step.
@@ -107,7 +107,7 @@ pub fn face(ticket: &Ticket, plan: &Plan, outlook: &Outlook, formats: &Formats) 
         ),
     };
     let said: Vec<String> = steps()
-        .map(|step| label(step, plan, outlook, formats))
+        .map(|step| said(step, ticket.bundle, plan, outlook, formats))
         .collect();
     Face {
         marks,
@@ -117,7 +117,7 @@ pub fn face(ticket: &Ticket, plan: &Plan, outlook: &Outlook, formats: &Formats) 
             Hands::Nobody => words::NOBODY_UP.to_owned(),
             Hands::Member(_) | Hands::Anybody => short_window(ticket.from, ticket.to, formats),
         },
-        label: said.join(". "),
+        said: said.join(". "),
     }
 }
 
@@ -210,11 +210,12 @@ fn short_window(from: Moment, to: Moment, formats: &Formats) -> String {
     }
 }
 
-/// A step in one sentence.
-fn label(step: &Step, plan: &Plan, outlook: &Outlook, formats: &Formats) -> String {
-    let said = facts(step, plan, outlook, formats);
+/// A step in one sentence: what is done is said again where it does not stand on the ticket.
+fn said(step: &Step, what_too: bool, plan: &Plan, outlook: &Outlook, formats: &Formats) -> String {
+    let told = facts(step, plan, outlook, formats);
+    let what = if what_too { told.what.as_str() } else { "" };
     let when = words::may_fall(&step.when, formats);
-    words::step(&said.what, &said.with, &when, &said.hands)
+    words::step(what, &told.with, &when, &told.hands)
 }
 
 fn cautions(step: &Step, formats: &Formats) -> Vec<Caution> {
@@ -293,8 +294,8 @@ mod tests {
             }]
         );
         assert_eq!(
-            face.label,
-            "Wrap: Pork butts, Sat, likely at 08:50, may fall from 08:10 to 09:30, Joss, 10\u{a0}min"
+            face.said,
+            "Pork butts, Sat, likely at 08:50, may fall from 08:10 to 09:30, Joss, 10\u{a0}min"
         );
     }
 
@@ -306,7 +307,7 @@ mod tests {
         };
         let face = first_face(&wrapped(), &formats);
         assert_eq!(face.when, "8:10–9:30");
-        assert!(face.label.contains("8:50\u{a0}am"));
+        assert!(face.said.contains("8:50\u{a0}am"));
     }
 
     #[test]
@@ -363,6 +364,6 @@ mod tests {
         let face = first_face(&sample, &formats());
         let letters: String = face.marks.iter().map(|mark| mark.letter).collect();
         assert_eq!(letters, "AB");
-        assert!(face.label.contains("Pork butts") && face.label.contains("Lamb"));
+        assert!(face.said.contains("Pork butts") && face.said.contains("Lamb"));
     }
 }

@@ -32,9 +32,11 @@ pub const HOURS: f64 = 28.0;
 /// Least breadth of a lane with tickets, of one with stubs, and of a cooker.
 const OPEN: f64 = 99.0;
 const SHUT: f64 = 52.0;
+/// So much more for a lane with tickets comes before a cooker's name: then no word on a ticket is cut.
+const WORD_ON_TICKET: f64 = 3.0;
 const COOKER: f64 = 38.0;
 /// Where there is room, a cooker's lane is broad enough for a short name.
-const COOKER_NAMED: f64 = 50.0;
+const COOKER_NAMED: f64 = 46.0;
 /// A cooker's lane beside its bars: an edge, and the feeding ticks.
 const COOKER_EDGES: f64 = 12.0;
 /// A bar with the gap beside it.
@@ -134,7 +136,13 @@ pub fn down(width: f64, columns: &[usize], hands: usize, open: usize) -> Frame {
         bar -= 1.0;
     }
     let named = |bars: &usize| cooker_lane(*bars, bar).max(COOKER_NAMED);
-    let all_named = columns.iter().map(named).sum::<f64>() <= for_cookers;
+    let open_count = if showing == Showing::AllOpen {
+        hands
+    } else {
+        1
+    };
+    let for_names = for_cookers - WORD_ON_TICKET * real(open_count);
+    let all_named = columns.iter().map(named).sum::<f64>() <= for_names;
     let mut at = edge;
     let cookers = columns
         .iter()

@@ -13,7 +13,7 @@ use cook_model::plan::Plan;
 use leptos::prelude::*;
 
 /// A temperature under a name needs this much.
-const NOTE: f64 = 48.0;
+const NOTE: f64 = 46.0;
 
 /// The name of a lane, with where it stands.
 #[derive(Clone, Debug, PartialEq)]

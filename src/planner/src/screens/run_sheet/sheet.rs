@@ -160,16 +160,20 @@ impl Lanes<'_> {
     }
 
     /// Tickets by the strip that they hang in: lanes that share one share its room.
-    fn by_strip(&self, frame: &Frame) -> Vec<Vec<Ticket>> {
-        let mut strips: Vec<(f64, Vec<Ticket>)> = Vec::new();
+    fn by_strip(&self, frame: &Frame) -> Vec<InStrip> {
+        let mut strips: Vec<InStrip> = Vec::new();
         for ticket in &self.found {
-            let at = frame.hands[self.lane_of(ticket)].strip.at;
-            match strips.iter_mut().find(|(strip, _)| *strip == at) {
-                Some((_, tickets)) => tickets.push(ticket.clone()),
-                None => strips.push((at, vec![ticket.clone()])),
+            let lane = frame.hands[self.lane_of(ticket)];
+            match strips.iter_mut().find(|strip| strip.at == lane.strip.at) {
+                Some(strip) => strip.tickets.push(ticket.clone()),
+                None => strips.push(InStrip {
+                    at: lane.strip.at,
+                    open: lane.open,
+                    tickets: vec![ticket.clone()],
+                }),
             }
         }
-        strips.into_iter().map(|(_, tickets)| tickets).collect()
+        strips
     }
 
     fn times(&self, tickets: &[Ticket]) -> Vec<f64> {
@@ -177,31 +181,31 @@ impl Lanes<'_> {
     }
 
     fn hang_down(&self, frame: &Frame, view: View) -> (f64, Vec<Placed>) {
-        let mut strips = self.by_strip(frame);
+        let strips = self.by_strip(frame);
+        let push = |strip: &InStrip, hour: f64| {
+            pack::furthest_push(&self.times(&strip.tickets), PITCH / hour)
+        };
         let hour = match view.zoom {
             Zoom::Whole => {
                 let hour = (view.height - OTHER_THINGS) / self.scope.axis.hours();
                 hour.clamp(SHORTEST_HOUR, HOURS_DOWN[0])
             }
             Zoom::Detail => {
-                let near = |hour: &f64| {
-                    let furthest = strips
-                        .iter()
-                        .map(|tickets| pack::furthest_push(&self.times(tickets), PITCH / hour));
-                    furthest.fold(0.0, f64::max) <= FURTHEST_PUSH
-                };
-                let longest = HOURS_DOWN[HOURS_DOWN.len() - 1];
-                HOURS_DOWN.into_iter().find(near).unwrap_or(longest)
+                let mut open = HOURS_DOWN.into_iter().filter(|hour| {
+                    let mut open = strips.iter().filter(|strip| strip.open);
+                    open.all(|strip| push(strip, *hour) <= FURTHEST_PUSH)
+                });
+                open.next().unwrap_or(HOURS_DOWN[HOURS_DOWN.len() - 1])
             }
         };
-        if view.zoom == Zoom::Whole {
-            strips = strips
-                .iter()
-                .map(|tickets| self.bundle(tickets, PITCH / hour))
-                .collect();
-        }
         let mut placed = Vec::new();
-        for tickets in strips {
+        for strip in strips {
+            let crowded = !strip.open && push(&strip, hour) > FURTHEST_PUSH;
+            let tickets = if view.zoom == Zoom::Whole || crowded {
+                self.bundle(&strip.tickets, PITCH / hour)
+            } else {
+                strip.tickets
+            };
             let slots = pack::pushed(&self.times(&tickets), PITCH / hour);
             let threads = self.threads(&tickets);
             for ((ticket, slot), thread) in tickets.into_iter().zip(slots).zip(threads) {
@@ -270,23 +274,11 @@ impl Lanes<'_> {
         pack::rows(&spans)
     }
 
-    /// Bundles of neighbours that have the same hands.
+    /// Bundles of neighbours in a strip.
     fn bundle(&self, tickets: &[Ticket], pitch: f64) -> Vec<Ticket> {
-        let mut bundles = Vec::new();
-        for lane in 0..self.hands.len() {
-            let mine: Vec<Ticket> = tickets
-                .iter()
-                .filter(|ticket| self.lane_of(ticket) == lane)
-                .cloned()
-                .collect();
-            let runs = pack::bundles(&self.times(&mine), pitch);
-            bundles.extend(
-                runs.into_iter()
-                    .filter_map(|run| Ticket::bundled(&mine[run])),
-            );
-        }
-        bundles.sort_by_key(|ticket| ticket.likely);
-        bundles
+        let runs = pack::bundles(&self.times(tickets), pitch).into_iter();
+        runs.filter_map(|run| Ticket::bundled(&tickets[run]))
+            .collect()
     }
 
     /// Threads that overlap lie side by side, two at most.
@@ -304,6 +296,13 @@ impl Lanes<'_> {
         }
         threads
     }
+}
+
+/// The tickets of a strip, in order of time.
+struct InStrip {
+    at: f64,
+    open: bool,
+    tickets: Vec<Ticket>,
 }
 
 fn in_order_of_time(placed: &mut [Placed]) {
@@ -413,6 +412,17 @@ mod tests {
             for placed in &laid.tickets {
                 assert!(placed.slot >= laid.scope.axis.at(placed.ticket.likely));
                 assert!(placed.slot + PITCH / laid.hour <= laid.length + 1e-9);
+            }
+        }
+    }
+
+    #[test]
+    fn a_crowded_shut_lane_bundles_what_it_would_push_away() {
+        let laid = sheet(&feast(), PHONE);
+        for placed in &laid.tickets {
+            if !laid.frame.hands[placed.lane].open {
+                let push = placed.slot - laid.scope.axis.at(placed.ticket.likely);
+                assert!(push <= FURTHEST_PUSH);
             }
         }
     }

@@ -105,7 +105,7 @@ impl Ticket {
         self.to = self.to.max(step.when.to());
     }
 
-    /// Several tickets of one lane as one, known by the first. None for none.
+    /// Several tickets as one, known by the first and in its lane. None for none.
     #[must_use]
     pub fn bundled(tickets: &[Self]) -> Option<Self> {
         let (first, others) = tickets.split_first()?;

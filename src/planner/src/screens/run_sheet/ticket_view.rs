@@ -174,7 +174,8 @@ fn Ticket(key: StepKey) -> impl IntoView {
             };
             Some(view! {
                 <span class="marks" aria-hidden="true">{marks}{more}</span>
-                <span class="do" aria-hidden="true">{verb}</span>
+                <span class="do">{verb}</span>
+                <span class="hush">{face.said.clone()}</span>
                 {when.map(|when| view! { <span class="when" aria-hidden="true">{when}</span> })}
             })
         })
@@ -196,7 +197,6 @@ fn Ticket(key: StepKey) -> impl IntoView {
                 id=key.to_string()
                 class=class
                 aria-pressed=move || chosen.get().to_string()
-                aria-label=number(|hung| hung.face.label.clone())
                 tabindex=move || if board.tab_stop.get() == Some(key) { "0" } else { "-1" }
                 on:click=move |_| board.choose(Chosen::Step(key))
             >
