@@ -3,21 +3,42 @@
 mod check;
 mod cooker;
 mod crew;
+mod day;
 mod demo;
+mod derive;
 mod dish;
+mod ensemble;
+mod findings;
 mod gathering;
+mod hands;
+mod mark;
+mod member;
+mod method;
 pub mod outlook;
+mod programme;
+mod put_on;
 pub mod range;
+#[cfg(test)]
+mod sample;
+mod scenario;
+mod situation;
+mod steps;
+mod table;
+mod up;
+mod window;
 
 pub use check::{Problem, Trouble, check};
 pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
 pub use crew::{CrewMember, QuietHours};
 pub use demo::demo;
+pub use derive::{Planner, SEED, derive};
 pub use dish::{
     BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray, Wrap,
     WrapWhen,
 };
 pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
+pub use mark::{Mark, marks};
+pub use situation::Situation;
 
 use crate::handover::identity::{CookerId, CrewId, DishId};
 use schemars::JsonSchema;

@@ -101,7 +101,8 @@ pub struct DishOutlook {
 /// When a dish goes on and is ready, if it goes on at the time aimed for.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct DishTimes {
-    /// The hold limit is still respected in nine of ten.
+    /// The hold limit is still respected in nine of ten. It lies after [`DishTimes::latest_on`] where the window is wider
+    /// than the hold: then no time keeps both, the promise goes first, and only the latest is worth showing.
     pub earliest_on: Moment,
     /// The promise is still kept.
     pub latest_on: Moment,
@@ -119,15 +120,15 @@ pub struct DishTimes {
     pub stall: Option<(Moment, Moment)>,
     /// Course of the cook over time since it went on.
     pub course: Vec<CoursePoint>,
-    /// Core temperature aimed for.
-    pub target: Temperature,
+    /// Core temperature aimed for. None for a dish of one's own.
+    pub target: Option<Temperature>,
     /// How far the target was lowered because water boils too low at this height.
     pub target_lowered: Option<TemperatureDifference>,
     /// Water, juice and fat lost of the weight that went on: the 10, 50 and 90 % points, 0 to 1.
     pub loss: [f64; 3],
     /// Tenderness when ready, 1 is tender: the 10, 50 and 90 % points. None for cuts cooked to temperature.
     pub tenderness: Option<[f64; 3]>,
-    /// From ready to safe by the published table at the coldest point: already met in this many members.
+    /// Safe by the published table at the coldest point by the time it is ready.
     pub lethality_met: Odds,
     /// How long it stays above 60 °C in its holding place: the 10, 50 and 90 % points.
     pub stays_hot: Option<[TimeSpan; 3]>,
@@ -196,6 +197,10 @@ pub enum Assumption {
     Wrap,
     /// The usual target of the cut.
     Target,
+    /// The usual salt and its time.
+    Salt,
+    /// The usual place to wait.
+    Hold,
 }
 
 /// All dishes at once.
@@ -354,13 +359,17 @@ pub enum FindingKind {
     NotThawed {
         /// Into the fridge by then at the latest.
         by: Moment,
+        /// Hours in cold water, where those still fit.
+        cold_water: Option<TimeSpan>,
     },
     /// It would have to wait longer than it stays hot.
     HoldTooLong {
         /// It waits, in one member of ten, longer than.
         waits: TimeSpan,
-        /// It stays above 60 °C or good so long.
+        /// It stays hot or good, in one member of ten, no longer than.
         limit: TimeSpan,
+        /// Members in which it stays hot and good until it is sliced.
+        odds: Odds,
     },
     /// The promise cannot be kept even if it goes on now.
     PromiseBroken {
@@ -382,6 +391,13 @@ pub enum FindingKind {
         target: Temperature,
         /// Published minimum.
         minimum: Temperature,
+        /// The printed time that it must stay there. None: no table allows it, and the minimum stands.
+        by_table: Option<TimeSpan>,
+    },
+    /// Intact, and the surface is past 54.4 °C too late: it must be so within 4 h of leaving the cold.
+    SlowSurface {
+        /// Likely time out of the cold until the surface is hot.
+        likely: TimeSpan,
     },
     /// Not intact, or not known: the core must pass 4 to 60 °C within 4 h, and it does not in so many members.
     SlowCoreNotIntact {

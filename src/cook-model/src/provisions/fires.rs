@@ -96,13 +96,11 @@ fn burn(
 }
 
 fn heat_of(dish: &Dish, times: &DishTimes) -> Energy {
-    let weights = dish_weights(dish).unwrap_or_default();
-    meat_heat(
-        weights.trimmed,
-        times.loss[1],
-        Temperature::from_celsius(4.0),
-        times.target,
-    )
+    let (Some(weights), Some(target)) = (dish_weights(dish), times.target) else {
+        return Energy::ZERO;
+    };
+    let fridge = Temperature::from_celsius(4.0);
+    meat_heat(weights.trimmed, times.loss[1], fridge, target)
 }
 
 /// From the first dish on to the last one off.

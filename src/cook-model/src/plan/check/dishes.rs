@@ -2,10 +2,11 @@
 
 use super::{Found, Trouble, count};
 use crate::meat::{Bone, CutId};
+use crate::physics::reachable_target;
 use crate::plan::range;
 use crate::plan::{Dish, Food, HoldPlace, Piece, Plan, Wrap, WrapWhen};
 use crate::provisions::{Size, Weights};
-use crate::units::Length;
+use crate::units::{Length, Temperature};
 
 /// A lump is not thicker than the cube that encloses it. Meat is at least as heavy as water, kg/m³.
 const LIGHTEST_MEAT: f64 = 1000.0;
@@ -107,34 +108,31 @@ fn check_cut(plan: &Plan, dish: &Dish, cut: CutId, at: &str, found: &mut Found) 
     for (id, piece) in &dish.pieces {
         check_piece(cut, piece, &format!("{at}/pieces/{id}"), found);
     }
-    let target = dish.target.unwrap_or(cut.cut().default_target());
-    let (field, pit) = hottest_air(plan, dish, at);
-    if let Some(pit) = pit
+    let wanted = dish.target.unwrap_or(cut.cut().default_target());
+    let altitude = plan.place.altitude;
+    let target = if range::ALTITUDE.holds(altitude.metres()) {
+        reachable_target(wanted, altitude)
+    } else {
+        wanted
+    };
+    if let Some(pit) = hottest_air(plan, dish)
         && range::PIT.holds(pit.celsius())
-        && range::TARGET.holds(target.celsius())
+        && range::TARGET.holds(wanted.celsius())
         && pit <= target
     {
-        found.say(field, Trouble::PitBelowTarget { pit, target });
+        let what = Trouble::PitBelowTarget { pit, target };
+        found.say(format!("{at}/target"), what);
     }
 }
 
-/// The hottest air that a dish sees, and the field that says so.
-fn hottest_air(plan: &Plan, dish: &Dish, at: &str) -> (String, Option<crate::units::Temperature>) {
-    if let Some(pit) = dish.pit {
-        return (format!("{at}/pit"), Some(pit));
-    }
-    let Some((id, cooker)) = dish
-        .cooker
-        .and_then(|id| Some((id, plan.cookers.get(&id)?)))
-    else {
-        return (at.to_owned(), None);
+/// The hottest air that a dish sees.
+fn hottest_air(plan: &Plan, dish: &Dish) -> Option<Temperature> {
+    let programme = || {
+        let cooker = plan.cookers.get(&dish.cooker?)?;
+        let sets = cooker.programme.iter().map(|step| step.set);
+        sets.max_by(|a, b| a.celsius().total_cmp(&b.celsius()))
     };
-    let hottest = cooker
-        .programme
-        .iter()
-        .map(|step| step.set)
-        .max_by(|a, b| a.celsius().total_cmp(&b.celsius()));
-    (format!("cookers/{id}/programme"), hottest)
+    dish.pit.or_else(programme)
 }
 
 fn check_piece(cut: CutId, piece: &Piece, at: &str, found: &mut Found) {

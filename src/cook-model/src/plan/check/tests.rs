@@ -140,11 +140,11 @@ fn the_usual_size_of_every_cut_is_thick_enough_and_not_too_thick() {
 
 #[test]
 fn the_pit_and_the_target() {
-    finds("/programme", "never brings the core to 95 °C", |plan| {
+    finds("/target", "never brings the core to 95 °C", |plan| {
         cooker(plan).programme[0].set = celsius(90.0);
         dish(plan).target = Some(celsius(95.0));
     });
-    finds("/pit", "at most 80 °C", |plan| {
+    finds("/target", "at most 80 °C", |plan| {
         dish(plan).pit = Some(celsius(80.0));
     });
     finds("/programme", "between 60 °C and 260 °C", |plan| {

@@ -149,7 +149,7 @@ impl Sample {
             wrap: None,
             stall: None,
             course: Vec::new(),
-            target: Temperature::from_celsius(93.0),
+            target: Some(Temperature::from_celsius(93.0)),
             target_lowered: None,
             loss: [0.3, 0.35, 0.4],
             tenderness: None,

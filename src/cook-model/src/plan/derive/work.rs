@@ -1,0 +1,234 @@
+//! One derivation under way.
+//!
+//! A pit programme that goes by one dish changes the air of another, and with it when that other goes on. So the dishes
+//! are placed with a few members first, the programmes are written out anew for those places, and so on until nothing
+//! moves; then the forecasts are widened to all members.
+
+use super::SEED;
+use super::hindrance::settle;
+use super::shelf::{Place, Shelf};
+use crate::forecast::CHUNK;
+use crate::forecast::time_quantile;
+use crate::handover::identity::{DishId, PieceId};
+use crate::physics::PitChange;
+use crate::plan::day::{Day, Placed, Today};
+use crate::plan::ensemble::{members_of_cut, members_of_own, reaches};
+use crate::plan::method::{Kind, Settled};
+use crate::plan::outlook::Hindrance;
+use crate::plan::programme::{hottest, pit_of_dish};
+use crate::plan::scenario::scenario;
+use crate::plan::situation::Situation;
+use crate::plan::up::Crew;
+use crate::plan::{PitWhen, Plan, Problem, check, in_order};
+use crate::units::Moment;
+use std::collections::BTreeMap;
+
+/// Members while the programmes are still being written out.
+const FEW: u32 = 16;
+/// Programmes that still move after so many rounds are left as they are.
+const MOST_ROUNDS: u32 = 4;
+
+/// A derivation: a plan in its situation, and the forecasts that it wants.
+#[derive(Debug)]
+pub(super) struct Work {
+    plan: Plan,
+    situation: Situation,
+    problems: Vec<Problem>,
+    members: u32,
+    rounds: u32,
+    settled: bool,
+    pits: BTreeMap<DishId, Vec<PitChange>>,
+    wanted: Vec<(DishId, PieceId, Place)>,
+}
+
+impl Work {
+    pub(super) fn new(plan: Plan, situation: Situation, members: u32, shelf: &mut Shelf) -> Self {
+        let members = members.max(CHUNK).next_multiple_of(CHUNK);
+        let mut work = Self {
+            problems: check(&plan, situation.now),
+            settled: !dishes_move_each_other(&plan),
+            plan,
+            situation,
+            members,
+            rounds: 0,
+            pits: BTreeMap::new(),
+            wanted: Vec::new(),
+        };
+        work.pits = work.pits_of(|_| None, |_, _| None);
+        work.wanted = work.wants(shelf);
+        work
+    }
+
+    /// Does the next chunk of work. True when there is none left.
+    pub(super) fn step(&mut self, shelf: &mut Shelf) -> bool {
+        let goal = if self.settled {
+            self.members
+        } else {
+            self.members.min(FEW)
+        };
+        let behind = self
+            .wanted
+            .iter()
+            .map(|(_, _, place)| *place)
+            .filter(|place| !shelf.has(*place, goal))
+            .min_by_key(|place| shelf.members(*place));
+        if let Some(place) = behind {
+            shelf.step(place, goal);
+            return false;
+        }
+        if self.settled {
+            return true;
+        }
+        self.rounds += 1;
+        let pits = self.pits_by(&self.day(shelf));
+        if pits == self.pits || self.rounds >= MOST_ROUNDS {
+            self.settled = true;
+        } else {
+            self.pits = pits;
+            self.wanted = self.wants(shelf);
+        }
+        false
+    }
+
+    /// Whether every forecast has its first members, or never will.
+    pub(super) fn has_begun(&self, shelf: &Shelf) -> bool {
+        self.wanted.iter().all(|(_, _, place)| shelf.has(*place, 1))
+    }
+
+    /// The day as far as the forecasts are.
+    pub(super) fn day<'a>(&'a self, shelf: &'a Shelf) -> Day<'a> {
+        let crew = Crew::of(&self.plan, &self.situation.zone);
+        let dishes = in_order(&self.plan.dishes, |dish| &dish.order);
+        let dishes = dishes
+            .into_iter()
+            .map(|(id, _)| Today {
+                id,
+                placed: self.place(id, &crew, shelf),
+            })
+            .collect();
+        Day {
+            plan: &self.plan,
+            situation: &self.situation,
+            crew,
+            dishes,
+        }
+    }
+
+    fn settled(&self, id: DishId) -> Result<Settled<'_>, Hindrance> {
+        let dish = self.plan.dishes.get(&id).ok_or(Hindrance::NoPieces)?;
+        settle(&self.plan, id, dish, &self.problems)
+    }
+
+    fn place<'a>(
+        &'a self,
+        id: DishId,
+        crew: &Crew<'_>,
+        shelf: &'a Shelf,
+    ) -> Result<Placed<'a>, Hindrance> {
+        let settled = self.settled(id)?;
+        let mut forecasts = Vec::new();
+        for (_, _, place) in self.wanted.iter().filter(|(dish, ..)| *dish == id) {
+            if let Some(refused) = shelf.refused(*place) {
+                return Err(Hindrance::OutOfRange {
+                    message: refused.to_string(),
+                });
+            }
+            forecasts.push(shelf.forecast(*place));
+        }
+        let members = match &settled.kind {
+            Kind::Cut(method) => members_of_cut(&settled, method, &forecasts, self.plan.audience),
+            Kind::Own(own) => members_of_own(&settled, *own, self.members, SEED),
+        };
+        Placed::new(
+            &self.plan,
+            &self.situation,
+            crew,
+            settled,
+            forecasts,
+            members,
+        )
+    }
+
+    /// The air of every cut, given where dishes are placed and when a step of a cooker's programme falls.
+    fn pits_of(
+        &self,
+        on: impl Fn(DishId) -> Option<Moment>,
+        moment_of: impl Fn(DishId, PitWhen) -> Option<Moment>,
+    ) -> BTreeMap<DishId, Vec<PitChange>> {
+        let mut pits = BTreeMap::new();
+        for (id, dish) in &self.plan.dishes {
+            let Some(cooker) = dish.cooker.and_then(|id| self.plan.cookers.get(&id)) else {
+                continue;
+            };
+            let programme = &cooker.programme;
+            let when = |step: usize| {
+                let when = programme.get(step)?.when;
+                moment_of(driver(when)?, when)
+            };
+            pits.insert(*id, pit_of_dish(*id, dish, programme, on(*id), when));
+        }
+        pits
+    }
+
+    fn pits_by(&self, day: &Day<'_>) -> BTreeMap<DishId, Vec<PitChange>> {
+        let find = |id: DishId| day.placed().find(|placed| placed.settled.id == id);
+        let on = |id| Some(find(id)?.on);
+        let moment_of = |id, when| {
+            let placed = find(id)?;
+            match when {
+                PitWhen::Start => None,
+                PitWhen::AfterOn { span, .. } => Some(placed.on + span),
+                PitWhen::CoreReaches { core, .. } => {
+                    let members = placed.pieces.first()?.members();
+                    let times = members.iter().map(|run| reaches(run, core));
+                    Some(placed.on + time_quantile(times, 0.5)?)
+                }
+            }
+        };
+        self.pits_of(on, moment_of)
+    }
+
+    /// The forecasts that are wanted for the present programmes.
+    fn wants(&self, shelf: &mut Shelf) -> Vec<(DishId, PieceId, Place)> {
+        let mut wanted = Vec::new();
+        for (id, _) in in_order(&self.plan.dishes, |dish| &dish.order) {
+            let Ok(settled) = self.settled(id) else {
+                continue;
+            };
+            let (Some(method), Some(pit)) = (settled.cut(), self.pits.get(&id)) else {
+                continue;
+            };
+            let cooker = settled
+                .dish
+                .cooker
+                .and_then(|id| Some((id, self.plan.cookers.get(&id)?.kind)));
+            let Some(cooker) = cooker.filter(|_| hottest(pit).is_some()) else {
+                continue;
+            };
+            for piece in &method.pieces {
+                let of = scenario(&settled, method, *piece, cooker, pit, &self.plan.place);
+                wanted.push((id, piece.0, shelf.place(of)));
+            }
+        }
+        wanted
+    }
+}
+
+/// The dish that a step of a pit programme goes by.
+const fn driver(when: PitWhen) -> Option<DishId> {
+    match when {
+        PitWhen::Start => None,
+        PitWhen::AfterOn { dish, .. } | PitWhen::CoreReaches { dish, .. } => Some(dish),
+    }
+}
+
+/// Whether a cooker's programme goes by one dish while another lies in it.
+fn dishes_move_each_other(plan: &Plan) -> bool {
+    plan.dishes.iter().any(|(id, dish)| {
+        let cooker = dish.cooker.and_then(|id| plan.cookers.get(&id));
+        cooker.is_some_and(|cooker| {
+            let drivers = cooker.programme.iter().filter_map(|step| driver(step.when));
+            drivers.into_iter().any(|driver| driver != *id)
+        })
+    })
+}
