@@ -5,7 +5,7 @@ use crate::meat::CutId;
 use crate::plan::{Audience, Intact};
 use crate::safety::cooling::stays_above;
 use crate::safety::wording::{degrees, span};
-use crate::safety::{RuleId, Sort, hold_minimum, minimum, out_of_fridge_limit};
+use crate::safety::{Governs, RuleId, Sort, governing, hold_minimum, minimum, out_of_fridge_limit};
 use crate::units::{Mass, Temperature, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -73,6 +73,10 @@ impl HeatLost {
         self.core_before.is_some_and(|before| before >= least)
     }
 
+    fn by_core(&self) -> bool {
+        governing(Sort::of(self.cut.cut().make, self.intact)) == Governs::Core
+    }
+
     fn read(&self, now: Temperature) -> Answer {
         let limit = out_of_fridge_limit(self.around());
         if now >= Self::floor() {
@@ -126,8 +130,10 @@ impl HeatLost {
         } else {
             Answer::new(Verdict::ActNow)
                 .say(format!("{said} Get the heat back at once, hot. If that fails within {}, throw it away.", span(limit - below)))
+                .say_if(self.by_core(), "The 4 h in which its middle must get hot run on.")
                 .by(RuleId::TwoHours)
                 .by(RuleId::NeverPartCook)
+                .by_if(self.by_core(), RuleId::CoreHotInTime)
                 .figure(figure)
                 .figure(left)
         }

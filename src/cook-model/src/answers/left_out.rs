@@ -43,24 +43,33 @@ impl LeftOut {
             RuleId::TwoHours
         };
         let (floor, hold) = hold_minimum(Audience::Household, false);
-        let safe_side = match self.core {
-            Some(core) if self.raw => core <= Temperature::from_fahrenheit(40.0),
-            Some(core) => core >= floor || core <= Temperature::from_fahrenheit(40.0),
-            None => false,
-        };
-        if safe_side && !self.planned {
+        let cold = Temperature::from_fahrenheit(40.0);
+        let still_hot = !self.raw && self.core.is_some_and(|core| core >= floor);
+        let still_cold = self.core.is_some_and(|core| core <= cold);
+        if still_hot && !self.planned {
             return Answer::new(Verdict::LooksFine)
-                .say("Its core is out of the danger range. Put it back where it belongs now.")
-                .by(if self.raw { RuleId::KeepCold } else { hold });
+                .say(format!(
+                    "It still reads {} or more. Put it back on heat now, or eat it.",
+                    degrees(floor)
+                ))
+                .by(hold);
         }
         let Some(out) = self.span else {
+            if still_cold {
+                return Answer::new(Verdict::WithCare)
+                    .say("It still reads cold. If it has been so all along, put it back in the cold now.")
+                    .say("If it may have been warm before, count that as too long and throw it away.")
+                    .by(RuleId::KeepCold)
+                    .by(RuleId::UnknownIsTooLong)
+                    .missing(Missing::SinceWhen);
+            }
             return Answer::new(Verdict::ThrowAway)
                 .say("Nobody knows how long it was too warm. Count that as too long.")
                 .say_if(
-                    self.core.is_some_and(|_| self.raw),
+                    self.raw,
                     format!(
                         "Raw meat above {} for an unknown time is lost.",
-                        degrees(Temperature::from_fahrenheit(40.0))
+                        degrees(cold)
                     ),
                 )
                 .by(RuleId::UnknownIsTooLong)
@@ -76,8 +85,10 @@ impl LeftOut {
             };
             return Answer::new(verdict)
                 .say(format!("{} is too long. The limit out of the cold and off the heat is {}.", span(out), span(limit)))
-                .say_if(self.planned, format!("Let it go on in an oven at {} overnight, wrapped. Check it in the morning, then rest it or hold it hot.", degrees(Temperature::from_fahrenheit(225.0))))
+                .say_if(self.planned && !self.served && !self.raw, format!("Let it go on in an oven at {} overnight, wrapped. Check it in the morning, then rest it or hold it hot.", degrees(Temperature::from_fahrenheit(225.0))))
+                .say_if(self.planned && self.served, "Bring out a little at a time, and keep the rest hot. Or use a hot pan.")
                 .by(rule)
+                .by_if(self.served, RuleId::OnTheTable)
                 .by(RuleId::WhoToAsk)
                 .figure(Figure::AtMost { span: limit });
         }

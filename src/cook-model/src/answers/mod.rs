@@ -15,6 +15,8 @@ mod how_much;
 mod keep;
 mod late;
 mod left_out;
+mod prompt;
+mod prompts;
 mod reading;
 mod shared_cooker;
 mod slow;
@@ -36,6 +38,7 @@ pub use how_much::HowMuch;
 pub use keep::Keep;
 pub use late::RunningLate;
 pub use left_out::LeftOut;
+pub use prompt::{FactsError, Prompt, PromptKind};
 pub use reading::{OddReading, ReadOf};
 pub use shared_cooker::{Load, SharedCooker};
 pub use slow::{CoolPit, SlowToWarm};
@@ -122,3 +125,6 @@ questions! {
     /// A habit.
     GoodHabit, "good_habit", "What is a good habit here?";
 }
+
+#[cfg(test)]
+mod tests;

@@ -4,7 +4,7 @@ use super::{Answer, Figure, Missing, Verdict};
 use crate::meat::CutId;
 use crate::plan::Intact;
 use crate::safety::wording::{degrees, span};
-use crate::safety::{CORE_LIMIT, Governs, RuleId, Sort, governing};
+use crate::safety::{CORE_LIMIT, Governs, RuleId, SURFACE_LIMIT, Sort, governing};
 use crate::units::{Temperature, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -56,33 +56,27 @@ impl SlowToWarm {
     /// Whole muscle.
     fn by_surface(&self) -> Answer {
         let hot = self.core_now.is_some_and(|core| core >= HOT);
-        let slow = self.hot_after.map_or(
-            self.since > CORE_LIMIT && (!hot || self.hot_after.is_none()),
-            |after| after > CORE_LIMIT,
-        );
+        let over = self.since > CORE_LIMIT;
+        let rule = RuleId::SurfaceHotInTime;
+        if self.hot_after.is_some_and(|after| after <= CORE_LIMIT) {
+            return Answer::new(Verdict::LooksFine)
+                .say("The core was hot within 4 h, and the outside before it.")
+                .by(rule);
+        }
         let Some(pit) = self.coolest_pit else {
-            return Answer::new(if self.since > CORE_LIMIT { Verdict::NotKnown } else { Verdict::WithCare })
+            return Answer::new(if over { Verdict::NotKnown } else { Verdict::WithCare })
                 .say("For a whole piece the outside must be hot within 4 h. Only the air at the meat can show that. Read it now.")
-                .by(RuleId::SurfaceHotInTime)
+                .by(rule)
                 .by(RuleId::UnknownIsTooLong)
                 .missing(Missing::Pit);
         };
-        if pit < SURFACE_GETS_HOT && self.since > CORE_LIMIT && !hot {
-            return Answer::new(Verdict::ThrowAway)
-                .say(format!(
-                    "Air of {} leaves a wet surface far too cool for 4 h and more.",
-                    degrees(pit)
-                ))
-                .by(RuleId::SurfaceHotInTime)
-                .by(RuleId::SmokerAir);
+        if pit < SURFACE_GETS_HOT {
+            return self.cool_pit_so_far(pit, over, hot);
         }
-        if !slow {
+        if !over {
             return Answer::new(Verdict::LooksFine)
-                .say(format!(
-                    "The core has until 4 h. Keep the air at the meat at {} or more.",
-                    degrees(Temperature::from_fahrenheit(225.0))
-                ))
-                .by(RuleId::SurfaceHotInTime)
+                .say(format!("The core may take longer than 4 h, the outside may not. Keep the air at the meat at {} or more.", degrees(Temperature::from_fahrenheit(225.0))))
+                .by(rule)
                 .by(RuleId::SmokerAir);
         }
         Answer::new(Verdict::WithCare)
@@ -93,6 +87,27 @@ impl SlowToWarm {
             .by(RuleId::SlowCoreIntact)
             .by(RuleId::SmokerAir)
             .figure(Figure::AtMost { span: CORE_LIMIT })
+    }
+
+    /// The air at the meat was too cool for the surface at some time.
+    fn cool_pit_so_far(&self, pit: Temperature, over: bool, hot: bool) -> Answer {
+        let rule = RuleId::SurfaceHotInTime;
+        let air = degrees(pit);
+        match (over, hot) {
+            (false, _) => Answer::new(Verdict::ActNow)
+                .say(format!("Air of {air} leaves a wet surface too cool. Raise the pit now: the outside must be hot within {}.", span(SURFACE_LIMIT - self.since)))
+                .by(rule)
+                .by(RuleId::SmokerAir)
+                .figure(Figure::Left { span: SURFACE_LIMIT - self.since }),
+            (true, false) => Answer::new(Verdict::ThrowAway)
+                .say(format!("Air of {air} leaves a wet surface far too cool for 4 h and more."))
+                .by(rule)
+                .by(RuleId::SmokerAir),
+            (true, true) => Answer::new(Verdict::NotKnown)
+                .say(format!("It is hot now, but air of {air} was too cool for the outside. That it was hot within 4 h cannot be shown. By the rule it is thrown away."))
+                .by(rule)
+                .by(RuleId::UnknownIsTooLong),
+        }
     }
 
     /// Everything else.
@@ -123,23 +138,32 @@ impl SlowToWarm {
             };
         }
         let left = CORE_LIMIT - self.since;
-        Answer::new(if hot {
-            Verdict::LooksFine
-        } else {
+        if hot {
+            return Answer::new(Verdict::LooksFine)
+                .say(format!("It is past {} in time.", degrees(HOT)))
+                .by(rule);
+        }
+        // Halfway to the limit and read to be still low: time to act.
+        let hurry = self.core_now.is_some() && self.since > CORE_LIMIT * 0.5;
+        Answer::new(if hurry {
             Verdict::ActNow
+        } else {
+            Verdict::WithCare
         })
+        .say(format!(
+            "The middle must be past {} within {}.",
+            degrees(HOT),
+            span(left)
+        ))
+        .say_if(hurry, "Raise the pit now.")
         .say_if(
-            !hot,
-            format!(
-                "The middle must be past {} within {}. Raise the pit now.",
-                degrees(HOT),
-                span(left)
-            ),
+            !hurry,
+            "Keep the pit hot, and read the middle well before that.",
         )
-        .say_if(hot, format!("It is past {} in time.", degrees(HOT)))
         .by(rule)
         .by(RuleId::SmokerAir)
         .figure(Figure::Left { span: left })
+        .missing_if(self.core_now.is_none(), Missing::CoreNow)
     }
 }
 

@@ -3,7 +3,7 @@
 use super::{Answer, Figure, Verdict};
 use crate::meat::CutId;
 use crate::safety::wording::span;
-use crate::safety::{RuleId, thaw_in_cold_water, thaw_in_fridge};
+use crate::safety::{RuleId, ThawSpan, thaw_in_cold_water, thaw_in_fridge};
 use crate::units::{Mass, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -62,9 +62,8 @@ impl ThawInTime {
                 };
                 Answer::new(verdict)
                     .say(format!(
-                        "It takes {} to {}, and you have {}.",
-                        span(takes.least),
-                        span(takes.most),
+                        "It takes {}, and you have {}.",
+                        takes_words(takes),
                         span(self.available)
                     ))
                     .say_if(
@@ -80,7 +79,7 @@ impl ThawInTime {
             }
             None => self.refused(),
         };
-        let fits = |takes: crate::safety::ThawSpan| self.available >= takes.most;
+        let fits = |takes: ThawSpan| self.available >= takes.most;
         let lacks = answer.verdict >= Verdict::WithCare;
         answer
             .say_if(
@@ -120,5 +119,14 @@ impl ThawInTime {
             } else {
                 RuleId::ThawThrough
             })
+    }
+}
+
+fn takes_words(takes: ThawSpan) -> String {
+    let [least, most] = [takes.least, takes.most].map(span);
+    if least == most {
+        format!("about {most}")
+    } else {
+        format!("{least} to {most}")
     }
 }

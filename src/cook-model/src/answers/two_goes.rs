@@ -86,7 +86,7 @@ impl InTwoGoes {
         let cooked = self.core.is_some_and(|core| core >= least) || self.tender;
         let slow = self.second_heat.is_some_and(|air| air < REHEAT_AIR);
         if !cooked {
-            let verdict = if self.done && self.core.is_some() {
+            let verdict = if self.done {
                 Verdict::ThrowAway
             } else {
                 Verdict::No

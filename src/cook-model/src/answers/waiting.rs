@@ -67,6 +67,12 @@ impl CanItWait {
             Keep::WarmOven { air } => self.warm_oven(cut, air),
             _ => self.shut_in(cut, core),
         };
+        // What is reckoned without a reading is never more than that.
+        let answer = if self.core.is_none() {
+            answer.at_least(Verdict::WithCare)
+        } else {
+            answer
+        };
         answer
             .missing_if(self.core.is_none(), Missing::CoreNow)
             .missing_if(self.mass.is_none(), Missing::Weight)
@@ -108,6 +114,7 @@ impl CanItWait {
             Verdict::No
         };
         Answer::new(verdict)
+            .say_if(verdict == Verdict::No, format!("{} out of the heat is too long.", span(self.wait)))
             .say(format!("At {} it is a pink roast, below the heat that the chart asks for. That is your choice, and not for all guests.", degrees(core)))
             .say_if(!held, format!("Take it off now and cover it loosely. Out of the heat it has {} at most, carving included. Give it a short hot blast just before you serve.", span(limit)))
             .say_if(held, format!("Keep the oven at {} or more, and read the core.", degrees(floor)))

@@ -1,6 +1,7 @@
 //! Cold, wind and height.
 
 use super::{Answer, Figure, Verdict};
+use crate::physics::{air, reachable_target};
 use crate::safety::RuleId;
 use crate::safety::wording::degrees;
 use crate::units::{Length, Temperature};
@@ -66,10 +67,9 @@ impl HighUp {
     /// The answer.
     #[must_use]
     pub fn answer(&self) -> Answer {
-        let boils = boiling_point(self.altitude);
-        let highest = Temperature::from_celsius(boils.celsius() - 1.0);
-        let lowered = self.target > highest;
-        let aim = if lowered { highest } else { self.target };
+        let boils = air::boiling_point(air::pressure_at(self.altitude));
+        let aim = reachable_target(self.target, self.altitude);
+        let lowered = aim < self.target;
         let high = self.altitude > Length::from_metres(1800.0);
         Answer::new(if lowered || high { Verdict::WithCare } else { Verdict::LooksFine })
             .say(format!("Water boils at {} up there, and wet meat gets no hotter.", degrees(boils)))
@@ -81,21 +81,4 @@ impl HighUp {
             .figure(Figure::Boils { at: boils })
             .figure(Figure::Target { core: aim })
     }
-}
-
-/// Boiling point of water at a height: the standard atmosphere (ASHRAE Fundamentals) and Buck's saturation pressure
-/// (1996, from memory), within 0.1 K of the published table up to 4,000 m.
-fn boiling_point(altitude: Length) -> Temperature {
-    let pressure = 101_325.0 * libm::pow(1.0 - 2.255_77e-5 * altitude.metres(), 5.2559);
-    let saturation = |t: f64| 611.21 * libm::exp((18.678 - t / 234.5) * t / (257.14 + t));
-    let (mut low, mut high) = (60.0, 110.0);
-    for _ in 0..60 {
-        let middle = f64::midpoint(low, high);
-        if saturation(middle) < pressure {
-            low = middle
-        } else {
-            high = middle
-        }
-    }
-    Temperature::from_celsius(low)
 }

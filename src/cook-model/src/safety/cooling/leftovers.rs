@@ -90,8 +90,18 @@ impl TwoStages {
 /// How a body cools.
 #[must_use]
 pub fn two_stages(body: Body, start: Temperature, chilling: Chilling) -> TwoStages {
+    stages_within(body, start, chilling, TimeSpan::from_hours(24.0))
+}
+
+/// The same, followed no longer than asked; a stage that ends later is none.
+fn stages_within(
+    body: Body,
+    start: Temperature,
+    chilling: Chilling,
+    horizon: TimeSpan,
+) -> TwoStages {
     let [top, bottom] = chilling.faces();
-    let course = follow(body, start, top, bottom, TimeSpan::from_hours(24.0));
+    let course = follow(body, start, top, bottom, horizon);
     let from = course
         .reaches(Temperature::from_fahrenheit(135.0))
         .unwrap_or(TimeSpan::ZERO);
@@ -103,6 +113,15 @@ pub fn two_stages(body: Body, start: Temperature, chilling: Chilling) -> TwoStag
         to_21: since(&course, 70.0),
         to_5: since(&course, 41.0),
     }
+}
+
+/// Whether a body cools in time.
+#[must_use]
+pub fn cools_in_time(body: Body, start: Temperature, chilling: Chilling) -> bool {
+    // It may take a while to come down to 57 °C, from where the stages count; an hour and a half is more than any body
+    // that then keeps them needs.
+    let horizon = TwoStages::TO_5 + TimeSpan::from_hours(1.5);
+    stages_within(body, start, chilling, horizon).kept()
 }
 
 /// How to portion what is left.
@@ -129,11 +148,9 @@ pub fn how_to_portion(mass: Mass, start: Temperature, chilling: Chilling) -> Opt
     let depths = (2..).map(|step| Length::from_millimetres(5.0 * f64::from(step)));
     let kept = depths
         .take_while(|depth| *depth <= DEEPEST)
-        .map_while(|depth| {
-            let stages = two_stages(Body::layer(depth), start, chilling);
-            stages.kept().then_some((depth, stages))
-        });
-    let (depth, stages) = kept.last()?;
+        .take_while(|depth| cools_in_time(Body::layer(*depth), start, chilling));
+    let depth = kept.last()?;
+    let stages = two_stages(Body::layer(depth), start, chilling);
     let area_square_metres = spread(mass, depth);
     #[expect(
         clippy::cast_possible_truncation,

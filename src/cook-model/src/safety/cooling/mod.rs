@@ -13,5 +13,5 @@ mod reheat;
 pub use body::{Body, Form};
 pub use conduction::{Course, Face, follow};
 pub use keep_warm::{Container, WarmSpan, stays_above};
-pub use leftovers::{Chilling, Portioning, TwoStages, how_to_portion, two_stages};
+pub use leftovers::{Chilling, Portioning, TwoStages, cools_in_time, how_to_portion, two_stages};
 pub use reheat::{OvenHeat, reheat_time};

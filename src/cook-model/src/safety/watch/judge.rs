@@ -3,7 +3,7 @@
 use super::heating::{heating, on_heat};
 use super::keeping::{keeping, on_the_table};
 use super::{Happened, SafeState, Standing, Track, Waiting, chilling};
-use crate::safety::cooling::{Body, two_stages};
+use crate::safety::cooling::{self, Body};
 use crate::safety::{OutOfFridge, RuleId};
 use crate::units::{Moment, Temperature, TimeSpan};
 
@@ -126,7 +126,11 @@ fn cools_in_time(past: &[super::Happening]) -> Option<bool> {
         _ => None,
     })??;
     let hot = Temperature::from_celsius(70.0);
-    Some(two_stages(Body::layer(portion.depth), hot, portion.chilling).kept())
+    Some(cooling::cools_in_time(
+        Body::layer(portion.depth),
+        hot,
+        portion.chilling,
+    ))
 }
 
 fn stands(known: &Known) -> SafeState {
