@@ -162,21 +162,21 @@ pub fn quiet(hours: QuietHours, formats: &Formats) -> String {
 #[must_use]
 pub fn unattended_said(stretch: &Unattended, cooker: &str, formats: &Formats) -> String {
     format!(
-        "to feed the fire, {cooker}, {}",
+        "for the fire, {cooker}, {}",
         formats.from_to(stretch.from, stretch.to)
     )
 }
 
-/// Nobody is up to feed a fire: the fact.
+/// Nobody is up for a fire: the fact.
 #[must_use]
 pub fn unattended_head(stretch: &Unattended, formats: &Formats) -> String {
     format!(
-        "Nobody is up to feed the fire, {}",
+        "Nobody is up for the fire, {}",
         formats.from_to(stretch.from, stretch.to)
     )
 }
 
-/// Nobody is up to feed a fire: how bad it is.
+/// Nobody is up for a fire: how bad it is.
 #[must_use]
 pub fn unattended_note(stretch: &Unattended, cooker: &str) -> String {
     let of = if cooker.is_empty() {
@@ -185,12 +185,18 @@ pub fn unattended_note(stretch: &Unattended, cooker: &str) -> String {
         format!(" of {cooker}")
     };
     let number = usize::try_from(stretch.rounds).unwrap_or(usize::MAX);
-    let rounds = count_at_start(number, "feeding", "feedings");
-    let fall = if number == 1 { "falls" } else { "fall" };
-    format!("{rounds}{of} {fall} in quiet hours. A lit fire is never left alone. Ways out:")
+    let fact = match number {
+        0 => format!("The fire{of} burns in quiet hours."),
+        1 => format!("One feeding{of} falls in quiet hours."),
+        _ => {
+            let rounds = count_at_start(number, "feeding", "feedings");
+            format!("{rounds}{of} fall in quiet hours.")
+        }
+    };
+    format!("{fact} A lit fire is never left alone. Ways out:")
 }
 
-/// What can be done where nobody is up to feed a fire.
+/// What can be done where nobody is up for a fire.
 pub const WAYS_OUT: [&str; 4] = [
     "Somebody stays up for it by name, awake and sober: give them other quiet hours.",
     "Smoke it until it is wrapped, then finish it overnight in the kitchen oven.",
@@ -283,8 +289,13 @@ mod tests {
         };
         assert_eq!(
             unattended_head(&stretch, &formats()),
-            "Nobody is up to feed the fire, 01:00–03:00"
+            "Nobody is up for the fire, 01:00–03:00"
         );
+        let unfed = Unattended {
+            rounds: 0,
+            ..stretch
+        };
+        assert!(unattended_note(&unfed, "Drum").starts_with("The fire of Drum burns"));
         assert!(unattended_note(&stretch, "Offset").starts_with("Three feedings of Offset fall"));
     }
 }

@@ -9,6 +9,9 @@ use crate::words::run_sheet as words;
 use chrono::Timelike;
 use leptos::prelude::*;
 
+/// Height of a label on two lines, CSS pixels.
+const TWO_LINES: f64 = 28.0;
+
 /// A label of the axis.
 #[derive(Clone, Debug, PartialEq)]
 struct Hour {
@@ -51,8 +54,20 @@ pub fn Hours() -> impl IntoView {
                 _ => 1,
             };
             let ticks = sheet.scope.axis.ticks(&formats.zone);
+            // A label with a day stands on two lines where time runs down.
+            let days: Vec<f64> = ticks
+                .iter()
+                .filter(|tick| tick.names_day)
+                .map(|tick| tick.at)
+                .collect();
+            let under_a_day = |at: f64| {
+                let down = sheet.frame.direction == Direction::Down;
+                days.iter()
+                    .any(|day| down && at > *day && (at - day) * sheet.hour < TWO_LINES)
+            };
             let shown = ticks.iter().filter(|tick| {
-                tick.names_day || tick.clock_moves.is_some() || tick.local.hour() % every == 0
+                let full = tick.local.hour() % every == 0 && !under_a_day(tick.at);
+                tick.names_day || tick.clock_moves.is_some() || full
             });
             shown.map(|tick| hour(tick, formats)).collect::<Vec<_>>()
         })
