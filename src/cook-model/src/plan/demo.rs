@@ -67,7 +67,7 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
         );
         id
     };
-    let offset = cooker("Offset", CookerKind::Offset, 0.45, 121.0);
+    let offset = cooker("Offset", CookerKind::Offset, 0.45, 130.0);
     let kettle = cooker("Kettle", CookerKind::Kettle, 0.24, 190.0);
 
     let salted = |hours| {
