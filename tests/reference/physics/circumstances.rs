@@ -149,8 +149,11 @@ fn the_core_rises_after_a_hot_oven() {
         };
         let got = &run(&scenario, &[Draw::NOMINAL], &settings).expect("in range")[0];
         let after = got.ready.expect("it gets done") + TimeSpan::from_minutes(20.0);
-        let sample = got.samples.iter().rfind(|s| s.after <= after);
-        let there = sample.map_or(f64::NAN, |s| s.probe.celsius());
+        let later = got.samples.iter().position(|s| s.after >= after);
+        let later = later.expect("the counter lasts an hour");
+        let (a, b) = (&got.samples[later - 1], &got.samples[later]);
+        let share = (after - a.after) / (b.after - a.after);
+        let there = a.probe.celsius() + share * (b.probe - a.probe).kelvin();
         let rise = there - fahrenheit(core).celsius();
         rows.holds(&format!("{cut}"), rise, wanted, 0.2);
     }

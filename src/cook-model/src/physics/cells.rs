@@ -32,6 +32,8 @@ pub(crate) struct Cells<S> {
     /// Mobility of free and of bound water, m²/s.
     pub(crate) mobile: Vec<Row<S>>,
     pub(crate) bound: Vec<Row<S>>,
+    /// Change of the latter with water.
+    pub(crate) bound_slope: Vec<Row<S>>,
 }
 
 impl<S: Real> Cells<S> {
@@ -53,6 +55,7 @@ impl<S: Real> Cells<S> {
             vapour_by_water: rows(),
             mobile: rows(),
             bound: rows(),
+            bound_slope: rows(),
         }
     }
 
@@ -65,7 +68,7 @@ impl<S: Real> Cells<S> {
         for i in p.bone_cells..n {
             let (t, w, f) = (y.temperature[i], y.water[i], fat[i]);
             let volume = p.volume[i];
-            let mut out: [Row<S>; 13] = [Row::default(); 13];
+            let mut out: [Row<S>; 14] = [Row::default(); 14];
             for l in 0..LANES {
                 // Heat.
                 let water_volume = w[l] * p.water_share[l];
@@ -108,11 +111,15 @@ impl<S: Real> Cells<S> {
                 out[10][l] = full * lack * S::of(1.0 / ACTIVITY_WATER);
                 // Mobilities.
                 let warm = (S::of(MOBILITY_GROWTH) * (t[l] - S::of(60.0))).exp();
-                let wetness = (w[l] / p.water_raw[l]).at_most(one).at_least(S::of(0.0));
+                let wetness = w[l] / p.water_raw[l];
+                let partly = wetness > S::of(0.0) && wetness < one;
+                let wetness = wetness.at_most(one).at_least(S::of(0.0));
                 out[11][l] = p.free_water[l] * warm;
                 out[12][l] = S::of(BOUND_WATER) * warm * wetness;
+                let slope = S::of(BOUND_WATER) * warm / p.water_raw[l];
+                out[13][l] = if partly { slope } else { S::of(0.0) };
             }
-            let [k, c, s, fr, frs, hs, d, ds, v, vt, vw, m, b] = out;
+            let [k, c, s, fr, frs, hs, d, ds, v, vt, vw, m, b, bs] = out;
             self.conductivity[i] = k;
             self.capacity[i] = c;
             self.surplus[i] = s;
@@ -126,6 +133,7 @@ impl<S: Real> Cells<S> {
             self.vapour_by_water[i] = vw;
             self.mobile[i] = m;
             self.bound[i] = b;
+            self.bound_slope[i] = bs;
         }
         for l in 0..LANES {
             // A body without meat keeps its volume.

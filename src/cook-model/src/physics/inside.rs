@@ -135,6 +135,7 @@ impl<S: Real> Inside<S> {
         let mut below: Block<S> = [Row::default(); 4];
         let mut above: Block<S> = [Row::default(); 4];
         let (slope0, slope1) = (c.free_slope[i], c.free_slope[j]);
+        let (bound_slope0, bound_slope1) = (c.bound_slope[i], c.bound_slope[j]);
         let (held0, held1) = (c.held_slope[i], c.held_slope[j]);
         let (dry_slope0, dry_slope1) = (c.dryness_slope[i], c.dryness_slope[j]);
         let (vt0, vt1) = (c.vapour_by_temperature[i], c.vapour_by_temperature[j]);
@@ -168,6 +169,7 @@ impl<S: Real> Inside<S> {
                 let pull1 = across * (bound + mobile * slope1[l]);
                 let juice_t0 = warm * (bound0[l] * surplus + mobile0[l] * free) - pull0 * held0[l];
                 let juice_t1 = warm * (bound1[l] * surplus + mobile1[l] * free) + pull1 * held1[l];
+                let drawn = across * half * surplus;
                 let b = full * gate;
                 let vapour_t0 = b * vt0[l];
                 let vapour_t1 = -b * vt1[l];
@@ -177,11 +179,11 @@ impl<S: Real> Inside<S> {
                 below[0][l] = g + latent * vapour_t0;
                 below[1][l] = latent * vapour_w0;
                 below[2][l] = juice_t0 + vapour_t0;
-                below[3][l] = pull0 + vapour_w0;
+                below[3][l] = pull0 + drawn * bound_slope0[l] + vapour_w0;
                 above[0][l] = latent * vapour_t1 - g;
                 above[1][l] = latent * vapour_w1;
                 above[2][l] = juice_t1 + vapour_t1;
-                above[3][l] = vapour_w1 - pull1;
+                above[3][l] = vapour_w1 + drawn * bound_slope1[l] - pull1;
             }
         }
         self.heat[i] = heat;

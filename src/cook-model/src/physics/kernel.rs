@@ -18,6 +18,10 @@ const FILM_ERROR: f64 = 0.005;
 const AIR_ERROR: f64 = 0.01;
 const BOX_ERROR: f64 = 0.05;
 
+/// A film that a step would leave below nothing counts as an error against this, kg/m²: the stages of a step that runs
+/// through the end of the film do not see it.
+const FILM_BELOW_NOTHING: f64 = 0.001;
+
 /// The march of eight members.
 #[derive(Clone, Debug)]
 pub(crate) struct Kernel<S> {
@@ -269,13 +273,15 @@ impl<S: Real> Kernel<S> {
             }
         }
         #[expect(clippy::cast_precision_loss, reason = "at most 60")]
-        let per_cell = 1.0 / (n as f64 * tolerance * tolerance);
+        let per_cell = S::of(1.0 / n as f64);
         for l in 0..LANES {
             let ef = self.stage.film[l] * S::of(1.0 / FILM_ERROR);
             let ea = self.stage.air[l] * S::of(1.0 / AIR_ERROR);
             let eb = self.stage.rest_box[l] * S::of(1.0 / BOX_ERROR);
-            let all = sum[l] + ef * ef + ea * ea + eb * eb;
-            self.error[l] = (all * S::of(per_cell)).root();
+            let below = (-self.proposed.film[l]).at_least(S::of(0.0));
+            let en = below * S::of(1.0 / FILM_BELOW_NOTHING);
+            let all = sum[l] * per_cell + ef * ef + ea * ea + eb * eb + en * en;
+            self.error[l] = all.root() * S::of(1.0 / tolerance);
         }
     }
 

@@ -34,6 +34,8 @@ mod recorder;
 mod scenario;
 mod settings;
 pub mod shape;
+#[cfg(test)]
+mod slopes;
 mod state;
 mod surface;
 mod tableau;

@@ -22,8 +22,6 @@ pub(crate) struct Rates<S> {
     pub(crate) gain: State<S>,
     /// Rates of the running totals.
     pub(crate) totals: Totals<S>,
-    /// Present volume of the meat over raw.
-    pub(crate) volume_ratio: Row<S>,
 }
 
 impl<S: Real> Rates<S> {
@@ -34,7 +32,6 @@ impl<S: Real> Rates<S> {
             surface: Surface::default(),
             gain: State::new(cells),
             totals: [Row::default(); 4],
-            volume_ratio: Row::default(),
         }
     }
 
@@ -48,14 +45,26 @@ impl<S: Real> Rates<S> {
         p: &Pieces<S>,
         e: &Environment<S>,
     ) {
+        let mut present = self.cells.work_out(y, fat, p);
+        for l in 0..LANES {
+            present[l] += fat_lag[l];
+        }
+        self.fluxes::<SLOPES>(y, present, p, e);
+    }
+
+    /// Works out everything that follows from the cells and from the present volume over raw.
+    pub(crate) fn fluxes<const SLOPES: bool>(
+        &mut self,
+        y: &State<S>,
+        present: Row<S>,
+        p: &Pieces<S>,
+        e: &Environment<S>,
+    ) {
         let mut shorter: Row<S> = Row::default();
         let mut smaller: Row<S> = Row::default();
-        let ratio = self.cells.work_out(y, fat, p);
         for l in 0..LANES {
-            let present = ratio[l] + fat_lag[l];
-            self.volume_ratio[l] = present;
-            shorter[l] = (p.shrink[l] * log_near_one(present)).exp();
-            smaller[l] = present / shorter[l];
+            shorter[l] = (p.shrink[l] * log_near_one(present[l])).exp();
+            smaller[l] = present[l] / shorter[l];
         }
         self.inside
             .work_out::<SLOPES>(y, &self.cells, p, &shorter, &smaller);

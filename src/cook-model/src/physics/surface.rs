@@ -121,14 +121,21 @@ fn exchange<S: Real>(o: &Outlook<S>, face: S) -> Exchange<S> {
     let through = S::of(1.0) / (S::of(1.0) + (convection + radiation) * o.resistance);
     let toward = convection * difference + radiation * (o.walls - face);
     let heat = toward * through;
-    let stiffening =
-        convection * convection_slope * difference + radiation_slope * (o.walls - face);
-    let both_slopes = convection * convection_slope + radiation_slope;
     let both = convection + radiation;
+    let loosening = heat * o.resistance;
+    // By the face: the coefficients change with it, and so does the difference.
+    let convection_by_face = convection * convection_slope;
+    let by_face = convection_by_face * (difference - loosening)
+        + radiation_slope * (o.walls - face - loosening)
+        - both;
+    // By air and walls together: natural convection goes by the difference alone.
+    let radiation_by_walls = coefficient * (S::of(3.0) * tw * tw + S::of(2.0) * ts * tw + ts * ts);
+    let by_outlook = both - convection_by_face * (difference - loosening)
+        + radiation_by_walls * (o.walls - face - loosening);
     Exchange {
         heat,
-        by_face: (stiffening - both - heat * o.resistance * both_slopes) * through,
-        by_outlook: both * through,
+        by_face: by_face * through,
+        by_outlook: by_outlook * through,
         convection,
         convection_slope,
     }
@@ -160,8 +167,15 @@ struct Evaporation<S> {
     /// Vapour pressure outside, and how much of a change of the box's saturation it follows.
     outside: S,
     outside_by_box: S,
-    /// Resistance of air and wrap, m² s Pa/kg.
+    /// Its change with the air's temperature: natural convection carries vapour too.
+    by_air: S,
+    /// Change of the pressure outside with the surface's temperature.
+    outside_by_face: S,
+    /// Resistance of air and wrap, m² s Pa/kg, and its change with the surface's temperature.
     resistance: S,
+    resistance_by_face: S,
+    /// And with the vapour pressure outside.
+    resistance_by_outside: S,
 }
 
 #[inline(always)]
@@ -197,14 +211,24 @@ fn evaporation<S: Real>(v: &Vapour<S>, heat: &Exchange<S>, face: S) -> Evaporati
     // Condensation falls on the whole face, evaporation only leaves what is wet.
     let rising = x > zero;
     let factor = if rising { v.wet } else { S::of(1.0) };
+    // A denser vapour outside also eases the way through the air.
+    let easing = if outside < most {
+        -half * of_air / between
+    } else {
+        zero
+    };
     Evaporation {
         flux: factor * x,
         by_face: factor * x_by_face,
         by_wet: if rising { x } else { zero },
-        by_outside: -factor * drive,
+        by_air: -factor * diffusing * of_air * heat.convection_slope / resistance,
+        by_outside: -factor * (drive + diffusing * easing / resistance),
         outside,
         outside_by_box,
+        outside_by_face,
         resistance,
+        resistance_by_face: of_air_slope,
+        resistance_by_outside: easing,
     }
 }
 
@@ -237,7 +261,7 @@ impl<S: Real> Surface<S> {
         let (dryness, dryness_slope) = (c.dryness[last], c.dryness_slope[last]);
         let vapour = c.vapour[last];
         let (vapour_by_t, vapour_by_w) = (c.vapour_by_temperature[last], c.vapour_by_water[last]);
-        let (mobile, bound) = (c.mobile[last], c.bound[last]);
+        let (mobile, bound, bound_slope) = (c.mobile[last], c.bound[last], c.bound_slope[last]);
         let before = self.temperature;
         let mut out: [Row<S>; 9] = [Row::default(); 9];
         let mut by: [ByFive<S>; 6] = [[Row::default(); 5]; 6];
@@ -328,12 +352,14 @@ impl<S: Real> Surface<S> {
                 };
                 let outside_by_box = steam.outside_by_box * box_saturated * box_log_slope;
                 let heat_by_box = if boxed { heat.by_outlook } else { zero };
+                let steam_by_air = if boxed { steam.by_air } else { zero };
                 let face_by = [
                     inward * per_stiffness,
                     zero,
                     -latent * steam.by_wet * wet_by_film * per_stiffness,
                     -latent * steam.by_outside * outside_by_air * per_stiffness,
-                    (heat_by_box - latent * steam.by_outside * outside_by_box) * per_stiffness,
+                    (heat_by_box - latent * (steam.by_outside * outside_by_box + steam_by_air))
+                        * per_stiffness,
                 ];
                 // Evaporation from the film, directly and through the surface's temperature.
                 let film_direct = [
@@ -341,25 +367,34 @@ impl<S: Real> Surface<S> {
                     zero,
                     steam.by_wet * wet_by_film,
                     steam.by_outside * outside_by_air,
-                    steam.by_outside * outside_by_box,
+                    steam.by_outside * outside_by_box + steam_by_air,
                 ];
                 let crust_open = dry * open_slope * beta / resistance;
-                let through_by = [
-                    crust_open * vapour_by_t[l],
-                    crust_open * (vapour_by_w[l] - push * crust * dryness_slope[l] / resistance),
+                let widening = push / resistance;
+                let crust_by_outside =
+                    crust_open * (S::of(1.0) + widening * steam.resistance_by_outside);
+                let through_direct = [
+                    crust_open * (vapour_by_t[l] - widening * crust * dryness[l] / kelvin),
+                    crust_open * (vapour_by_w[l] - widening * crust * dryness_slope[l]),
                     -open * wet_by_film,
-                    -crust_open * outside_by_air,
-                    -crust_open * outside_by_box,
+                    -crust_by_outside * outside_by_air,
+                    -crust_by_outside * outside_by_box,
                 ];
+                let through_by_face =
+                    -crust_open * (steam.outside_by_face + widening * steam.resistance_by_face);
                 let moves = mobile[l] + bound[l];
-                let thirsty = if surplus[l] < zero {
-                    bound[l] * wet
+                // The crust drinks with a mobility that itself goes with its water.
+                let thirsty = surplus[l] < zero;
+                let drinks = if thirsty { bound[l] * wet } else { zero };
+                let eases = if thirsty {
+                    bound_slope[l] * thirst * wet
                 } else {
                     zero
                 };
-                let pull = drainage * (moves * free_slope[l] + thirsty);
+                let by_surplus = drainage * (moves * free_slope[l] + drinks);
+                let pull = by_surplus + drainage * eases;
                 let drain_by = [
-                    S::of(MOBILITY_GROWTH) * drain - pull * held_slope[l],
+                    S::of(MOBILITY_GROWTH) * drain - by_surplus * held_slope[l],
                     pull,
                     drainage * bound[l] * thirst * wet_by_film,
                     zero,
@@ -371,12 +406,13 @@ impl<S: Real> Surface<S> {
                     let steam_by = film_direct[k] + steam.by_face * face_by[k];
                     let heat_direct = if k == 4 { heat_by_box } else { zero };
                     let heat_by = heat_direct + heat.by_face * face_by[k];
-                    let inside = latent_inside * through_by[k];
+                    let through_by = through_direct[k] + through_by_face * face_by[k];
+                    let inside = latent_inside * through_by;
                     by[0][k][l] = flux * (heat_by - latent * steam_by - inside);
-                    by[1][k][l] = flux * through_by[k] + drain_by[k];
+                    by[1][k][l] = flux * through_by + drain_by[k];
                     let spilled = if k == 2 { spill_by_film } else { zero };
                     by[2][k][l] = drain_by[k] - flux * steam_by - spilled;
-                    by[3][k][l] = flux * (steam_by + through_by[k]);
+                    by[3][k][l] = flux * (steam_by + through_by);
                     by[4][k][l] = flux * heat_by;
                     by[5][k][l] = flux * (latent * steam_by + inside);
                 }
@@ -464,7 +500,7 @@ impl<S: Real> Surface<S> {
             out[2][l] = area * heat.by_face * follows;
 
             let pressure = p.pressure[l];
-            let (saturated, _) = saturation(tm[l]);
+            let (saturated, log_slope) = saturation(tm[l]);
             let (box_saturated, _) = saturation(rest_box[l]);
             let of_air = pressure * air[l] / (S::of(MOLAR_RATIO) + air[l]);
             let outside = if boxed { box_saturated } else { of_air };
@@ -473,17 +509,24 @@ impl<S: Real> Surface<S> {
             let crust =
                 half_meat[l] * shorter[l] * S::of(VAPOUR_GAS_CONSTANT) * (tm[l] + S::of(273.15))
                     / p.crust_vapour[l];
-            let resistance = between * S::of(AIR_HEAT_LEWIS / MOLAR_RATIO) / heat.convection
-                + e.vapour_resistance[l]
-                + crust * dryness[l];
+            let per_between = S::of(AIR_HEAT_LEWIS / MOLAR_RATIO) / heat.convection;
+            let resistance = between * per_between + e.vapour_resistance[l] + crust * dryness[l];
+            let steep = if saturated < most {
+                saturated * log_slope
+            } else {
+                S::of(0.0)
+            };
+            let resistance_by_t =
+                S::of(-0.5) * steep * per_between + crust * dryness[l] / (tm[l] + S::of(273.15));
             let push = vapour[l] - outside;
             let drive = p.evaporating_share[l] / resistance;
             let (open, open_slope) = positive_part(drive * push, S::of(FLUX_WIDTH));
             let share = area * S::of(BETWEEN_BONES);
             out[3][l] = share * open;
             let slope = share * open_slope * drive;
-            out[4][l] = slope * vapour_by_t[l];
-            out[5][l] = slope * (vapour_by_w[l] - push * crust * dryness_slope[l] / resistance);
+            let widening = push / resistance;
+            out[4][l] = slope * (vapour_by_t[l] - widening * resistance_by_t);
+            out[5][l] = slope * (vapour_by_w[l] - widening * crust * dryness_slope[l]);
         }
         let [face, heat, heat_by, water, by_t, by_w] = out;
         self.bottom_temperature = face;
