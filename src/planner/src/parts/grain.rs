@@ -61,10 +61,10 @@ pub fn Grain(
     };
     let notch = move || format!("{:.3}%", deciles.get()[4].clamp(0.0, 1.0) * 100.0);
     view! {
-        <div class=class role="img" aria-label=move || label.get()>
+        <span class=class role="img" aria-label=move || label.get()>
             {(0..8).map(tile).collect_view()}
             <b style=("--a", notch)></b>
-        </div>
+        </span>
     }
 }
 

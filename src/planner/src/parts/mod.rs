@@ -1,6 +1,8 @@
 //! Parts that screens share, by the names of the look: rim, bar, plate, grain, mark, and the fields.
 
+pub mod asked;
 pub mod bar;
+pub mod check_field;
 pub mod choice;
 pub mod footing;
 pub mod grain;
@@ -10,10 +12,14 @@ pub mod mark;
 pub mod notices;
 pub mod number_field;
 pub mod rim;
+pub mod select_field;
 pub mod slip;
+pub mod take_in;
 pub mod text_field;
 
+pub use asked::Asked;
 pub use bar::Bar;
+pub use check_field::CheckField;
 pub use choice::{Choice, Way};
 pub use footing::Footing;
 pub use grain::{Grain, Tile, tiles};
@@ -23,5 +29,7 @@ pub use mark::Mark;
 pub use notices::Notices;
 pub use number_field::NumberField;
 pub use rim::{Rim, keep_light};
+pub use select_field::SelectField;
 pub use slip::Slip;
+pub use take_in::TakeIn;
 pub use text_field::{TextField, TimeField};

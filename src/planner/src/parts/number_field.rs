@@ -23,12 +23,12 @@ pub fn NumberField(
     /// What is assumed where it is not told: shown pale, and where the keys begin.
     #[prop(into, default = Signal::stored(None))]
     assumed: Signal<Option<f64>>,
-    /// Whether it may be left empty.
-    #[prop(optional)]
-    may_be_empty: bool,
-    /// Called with a new value, in the unit in which the plan keeps it; none where it was emptied.
+    /// Called with a new value, in the unit in which the plan keeps it.
     #[prop(into)]
-    on_change: Callback<Option<f64>>,
+    on_change: Callback<f64>,
+    /// Called when it was emptied. Without it, it may not be left empty.
+    #[prop(optional, into)]
+    on_clear: Option<Callback<()>>,
     /// What is wrong with the value, and what to do.
     #[prop(into, default = Signal::stored(None))]
     problem: Signal<Option<String>>,
@@ -55,14 +55,16 @@ pub fn NumberField(
                 draft.set(None);
                 // A number that reads as the one that stands is that one: showing it must not round it.
                 if text.trim() != say(value.get_untracked()) {
-                    on_change.run(Some(measure.get_untracked().keep(number, units())));
+                    on_change.run(measure.get_untracked().keep(number, units()));
                 }
             }
-            None if may_be_empty && text.trim().is_empty() => {
-                draft.set(None);
-                on_change.run(None);
-            }
-            None => draft.set(Some(text)),
+            None => match on_clear {
+                Some(clear) if text.trim().is_empty() => {
+                    draft.set(None);
+                    clear.run(());
+                }
+                _ => draft.set(Some(text)),
+            },
         }
     };
     let step = move |up: bool| {
@@ -70,7 +72,7 @@ pub fn NumberField(
             .get_untracked()
             .or(assumed.get_untracked())
             .unwrap_or(0.0);
-        on_change.run(Some(measure.get_untracked().stepped(from, up, units())));
+        on_change.run(measure.get_untracked().stepped(from, up, units()));
     };
     let arrows = move |event: KeyboardEvent| match event.key().as_str() {
         "ArrowUp" => {

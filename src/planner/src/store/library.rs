@@ -34,11 +34,6 @@ impl Library {
         self.plans.get(&self.open?)
     }
 
-    /// The plan on the screen, to be changed.
-    pub fn open_plan_mut(&mut self) -> Option<&mut HeldPlan> {
-        self.plans.get_mut(&self.open?)
-    }
-
     /// The plans on the shelf, the next to be served first, then those already served, the latest first.
     #[must_use]
     pub fn on_the_shelf(&self, now: cook_model::units::Moment) -> Vec<&HeldPlan> {

@@ -10,8 +10,10 @@ mod history;
 mod index;
 mod library;
 mod load;
+pub mod new_things;
 mod plans;
 mod preferences;
+mod problems;
 mod records;
 
 pub use edit::Edit;
@@ -23,6 +25,7 @@ pub use library::{KeptAside, Library};
 pub use load::{Loaded, load};
 pub use plans::TakenIn;
 pub use preferences::{Device, Light, Preferences};
+pub use problems::Wrong;
 
 use crate::device::clock::{now, use_minute, wall_milliseconds};
 use crate::device::ids::Ids;
@@ -50,6 +53,8 @@ pub struct Store {
     pub plan: Memo<Option<Arc<Plan>>>,
     /// The local clock around the open plan.
     pub zone: Memo<Arc<Zone>>,
+    /// What is wrong with the open plan.
+    pub wrong: Memo<Vec<Wrong>>,
     /// How this person reads numbers and times.
     pub formats: Memo<Formats>,
     /// The present minute.
@@ -103,6 +108,9 @@ impl Store {
             clock: clock_style,
             zone: zone.get(),
         });
+        let now = use_minute();
+        let wrong =
+            Memo::new(move |_| problems::of(plan.get().as_deref(), now.get(), formats.get().units));
         let save_state = RwSignal::new(SaveState::Starting);
         let told = storage.state();
         Effect::new(move |_| save_state.set(told.get()));
@@ -116,8 +124,9 @@ impl Store {
             open_id,
             plan,
             zone,
+            wrong,
             formats,
-            now: use_minute(),
+            now,
             save_state,
         };
         if first_start {
@@ -174,10 +183,16 @@ impl Store {
     }
 
     fn with_open_plan(self, change: impl FnOnce(&mut HeldPlan, &mut Clock, u64) -> bool) {
+        if let Some(plan) = self.library.with_untracked(|library| library.open) {
+            self.with_plan(plan, change);
+        }
+    }
+
+    fn with_plan(self, plan: PlanId, change: impl FnOnce(&mut HeldPlan, &mut Clock, u64) -> bool) {
         let wall = wall_milliseconds();
         let mut record = None;
         let changed = self.library.try_maybe_update(|library| {
-            let Some(held) = library.open_plan_mut() else {
+            let Some(held) = library.plans.get_mut(&plan) else {
                 return (false, false);
             };
             let mut changed = false;

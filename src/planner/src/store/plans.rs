@@ -1,6 +1,6 @@
 //! The shelf: new plans, copies, names, taking away and bringing back, files out and in, other tabs.
 
-use super::{HeldPlan, Store, load, records, saturday_evening};
+use super::{Edit, HeldPlan, Store, load, records, saturday_evening};
 use crate::device::clock::{now, wall_milliseconds};
 use crate::device::ids::Ids;
 use crate::device::storage::{Envelope, Key};
@@ -44,6 +44,35 @@ impl Store {
     /// An empty plan for the next Saturday evening.
     pub fn new_plan(self) -> PlanId {
         self.add_plan(Plan::new(saturday_evening()))
+    }
+
+    /// The made-up supper: the one that is there, or a new one.
+    pub fn open_sample(self) {
+        let sample = self
+            .preferences
+            .with_untracked(|preferences| preferences.sample);
+        let there = sample.filter(|sample| {
+            self.library.with_untracked(|library| {
+                library.plans.contains_key(sample) && !library.index.is_away(*sample)
+            })
+        });
+        match there {
+            Some(sample) => self.open(sample),
+            None => self.add_sample(),
+        }
+    }
+
+    /// A new made-up supper, on the shelf and on the screen.
+    pub(super) fn add_sample(self) {
+        let id = self.add_plan(Plan::new(saturday_evening()));
+        self.set_preferences(|preferences| preferences.sample = Some(id));
+    }
+
+    /// Gives a plan another name.
+    pub fn rename(self, plan: PlanId, name: String) {
+        self.with_plan(plan, |held, clock, wall| {
+            held.edit(Edit::Name, |plan| plan.name = name, clock, wall)
+        });
     }
 
     /// A copy of a plan under a new id, without its journal: the same supper again.

@@ -32,3 +32,12 @@ pub const fn kind(kind: CookerKind) -> &'static str {
         CookerKind::FanOven => "Fan oven",
     }
 }
+
+/// What the person calls a cooker, or what it is.
+#[must_use]
+pub fn name(name: &str, of: CookerKind) -> String {
+    match name.trim() {
+        "" => kind(of).to_owned(),
+        name => name.to_owned(),
+    }
+}

@@ -14,7 +14,7 @@ pub const DETAILS: &str = "What the program says";
 #[must_use]
 pub fn keep_a_copy(plan: &str) -> String {
     if plan.is_empty() {
-        "Keep a copy of the plan without a name".to_owned()
+        "Keep a copy of the unnamed plan".to_owned()
     } else {
         format!("Keep a copy of {plan}")
     }

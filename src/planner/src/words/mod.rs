@@ -5,14 +5,41 @@
 
 pub mod cookers;
 pub mod crash;
+pub mod dish_form;
+pub mod dishes;
 pub mod edits;
 pub mod fields;
+pub mod findings;
+pub mod footing;
+pub mod gathering;
+pub mod hindrances;
+pub mod plans;
 pub mod reasons;
 pub mod run_sheet;
 pub mod saving;
 pub mod screens;
 pub mod steps;
+pub mod taking_in;
 pub mod times;
+
+/// A fact, and what it means or what to do.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Told {
+    /// The fact.
+    pub head: String,
+    /// What it means, what to do.
+    pub note: String,
+}
+
+impl Told {
+    /// From both.
+    pub fn new(head: impl Into<String>, note: impl Into<String>) -> Self {
+        Self {
+            head: head.into(),
+            note: note.into(),
+        }
+    }
+}
 
 /// `one dish`, `four dishes`: small numbers in words.
 #[must_use]

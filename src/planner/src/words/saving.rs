@@ -1,15 +1,7 @@
 //! What is said about keeping: where the last change is, and what to do when it cannot be kept.
 
+use super::Told;
 use crate::device::storage::{Refused, SaveState};
-
-/// Trouble with keeping, in words.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Trouble {
-    /// The fact.
-    pub head: &'static str,
-    /// What it means and what to do.
-    pub note: String,
-}
 
 /// A word for the rim; empty where there is nothing to tell.
 #[must_use]
@@ -25,24 +17,24 @@ pub const fn word(state: &SaveState) -> &'static str {
 
 /// What to do where a change is not, or not surely, kept.
 #[must_use]
-pub fn trouble(state: &SaveState) -> Option<Trouble> {
+pub fn trouble(state: &SaveState) -> Option<Told> {
     match state {
-        SaveState::QuickOnly(refused) => Some(Trouble {
-            head: "Saved for now, perhaps not for good",
+        SaveState::QuickOnly(refused) => Some(Told {
+            head: "Saved for now, perhaps not for good".to_owned(),
             note: format!(
                 "The sure one of two copies could not be written: {}. Keep a copy as a file.",
                 because(refused)
             ),
         }),
-        SaveState::Unsaved(refused) => Some(Trouble {
-            head: "The last change is not saved",
+        SaveState::Unsaved(refused) => Some(Told {
+            head: "The last change is not saved".to_owned(),
             note: format!(
                 "It is on the screen only: {}. Keep a copy as a file now, then clear some space.",
                 because(refused)
             ),
         }),
-        SaveState::Behind => Some(Trouble {
-            head: "A newer Longcook has been here",
+        SaveState::Behind => Some(Told {
+            head: "A newer Longcook has been here".to_owned(),
             note:
                 "It has written something that this one cannot read, so this one leaves it alone. \
                 Reload the page to get the newer one."

@@ -24,7 +24,7 @@ pub const fn light(light: Light) -> &'static str {
 }
 
 /// What a plan without a name is called.
-pub const UNNAMED: &str = "A plan without a name";
+pub const UNNAMED: &str = "Unnamed plan";
 
 /// A plan's name, or what stands for it.
 #[must_use]

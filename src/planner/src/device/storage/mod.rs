@@ -17,6 +17,7 @@
 mod copies;
 mod envelope;
 mod key;
+mod persist;
 mod quick;
 mod state;
 mod strict;
@@ -24,6 +25,7 @@ mod strict;
 pub use copies::{Copies, Damaged};
 pub use envelope::{Envelope, Fault, VERSION, checksum};
 pub use key::{Key, NotAKey, PREFIX};
+pub use persist::{ask_promise, is_promised};
 pub use quick::Refused;
 pub use state::SaveState;
 
