@@ -23,7 +23,7 @@ pub fn LastLine() -> impl IntoView {
     });
     view! {
         <Show when=move || last.get().is_some() || next.get().is_some()>
-            <div class="last-line" role="group" aria-label=edits::LAST_CHANGE>
+            <div class="last-line" role="region" aria-label=edits::LAST_CHANGE>
                 <button
                     type="button"
                     class="btn bare"

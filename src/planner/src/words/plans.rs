@@ -13,8 +13,6 @@ pub fn on_the_shelf(number: usize) -> String {
 pub const NEW: &str = "New plan";
 /// The plan on the screen.
 pub const OPEN_NOW: &str = "open";
-/// The key that opens a plan.
-pub const OPEN: &str = "Open";
 /// What else can be done with it.
 pub const MORE: &str = "More";
 /// The key that copies it.

@@ -93,7 +93,7 @@ fn OnShelf(
     let says = move |key: &'static str| move || words::on(key, &name.get());
     view! {
         <li class="shelved" class:open=is_open>
-            <button type="button" class="row" aria-label=says(words::OPEN) on:click=open>
+            <button type="button" class="row" on:click=open>
                 <span class="dot"></span>
                 <span>
                     <span class="name">{move || plan_name(&name.get()).to_owned()}</span>
