@@ -20,6 +20,7 @@ use wasm_bindgen_futures::spawn_local;
 /// Begins: the same compiled file serves the page and its worker.
 pub fn start() {
     if reckon::is_worker() {
+        reckon::serve(reckon::Reckoning::default());
         return;
     }
     crash::guard();

@@ -8,7 +8,9 @@ use cook_model::handover::identity::{CookerId, CrewId, DishId, PieceId, PlanId, 
 pub struct Ids;
 
 impl Ids {
-    fn parts() -> (u64, u128) {
+    /// The parts of an id: the wall clock in milliseconds and 80 random bits of more.
+    #[must_use]
+    pub fn parts(self) -> (u64, u128) {
         let random = u128::from(random()) << 64 | u128::from(random());
         (wall_milliseconds(), random)
     }
@@ -16,35 +18,35 @@ impl Ids {
     /// For a plan.
     #[must_use]
     pub fn plan(self) -> PlanId {
-        let (wall, random) = Self::parts();
+        let (wall, random) = self.parts();
         PlanId::new(wall, random)
     }
 
     /// For a dish.
     #[must_use]
     pub fn dish(self) -> DishId {
-        let (wall, random) = Self::parts();
+        let (wall, random) = self.parts();
         DishId::new(wall, random)
     }
 
     /// For a piece.
     #[must_use]
     pub fn piece(self) -> PieceId {
-        let (wall, random) = Self::parts();
+        let (wall, random) = self.parts();
         PieceId::new(wall, random)
     }
 
     /// For a cooker.
     #[must_use]
     pub fn cooker(self) -> CookerId {
-        let (wall, random) = Self::parts();
+        let (wall, random) = self.parts();
         CookerId::new(wall, random)
     }
 
     /// For somebody of the crew.
     #[must_use]
     pub fn crew(self) -> CrewId {
-        let (wall, random) = Self::parts();
+        let (wall, random) = self.parts();
         CrewId::new(wall, random)
     }
 

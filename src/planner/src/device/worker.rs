@@ -21,7 +21,7 @@ pub enum Heard {
         /// Rough or full.
         effort: Effort,
         /// The answer.
-        outlook: Outlook,
+        outlook: Box<Outlook>,
     },
     /// The worker died too often.
     Broken,
@@ -131,7 +131,6 @@ impl Reckoner {
             }) => {
                 self.inner.deaths.set(0);
                 if generation == self.inner.generation.get() {
-                    let outlook = *outlook;
                     (self.inner.heard)(Heard::Answer { effort, outlook });
                 }
             }

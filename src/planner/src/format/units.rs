@@ -62,6 +62,16 @@ impl Units {
         length: LengthUnit::Inches,
     };
 
+    /// The same for texts of the model, which carry their figures on both scales.
+    #[must_use]
+    pub fn scales(self) -> cook_model::safety::Units {
+        cook_model::safety::Units {
+            fahrenheit: self.temperature == TemperatureScale::Fahrenheit,
+            pounds: self.mass == MassUnit::Pounds,
+            inches: self.length == LengthUnit::Inches,
+        }
+    }
+
     /// What people of a locale mostly read: customary units in the United States, Liberia and Myanmar, metric
     /// elsewhere (common practice).
     #[must_use]

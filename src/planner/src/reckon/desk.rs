@@ -97,7 +97,7 @@ impl<W: Work> Desk<W> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use cook_model::plan::{Plan, Serving, Zone};
+    use cook_model::plan::{Plan, Serving, Situation, Zone};
     use cook_model::units::Moment;
 
     /// Work of three chunks that answers with the number of guests.
@@ -135,8 +135,7 @@ mod tests {
             effort,
             question: Question {
                 plan,
-                now: Moment::from_unix_seconds(0),
-                zone: Zone::fixed(0),
+                situation: Situation::new(Moment::from_unix_seconds(0), Zone::fixed(0)),
             },
         }
     }

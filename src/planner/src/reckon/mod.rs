@@ -2,8 +2,10 @@
 
 mod desk;
 mod protocol;
+mod reckoning;
 mod worker;
 
 pub use desk::{Desk, Turn};
 pub use protocol::{Effort, Question, Reply, Request};
+pub use reckoning::Reckoning;
 pub use worker::{is_worker, serve};

@@ -4,8 +4,7 @@
 //! newer generation ends everything older, in the worker at its next chunk and in the page when an answer comes late.
 
 use cook_model::plan::outlook::Outlook;
-use cook_model::plan::{Plan, Zone};
-use cook_model::units::Moment;
+use cook_model::plan::{Plan, Situation};
 use serde::{Deserialize, Serialize};
 
 /// How much work an answer is worth.
@@ -22,10 +21,8 @@ pub enum Effort {
 pub struct Question {
     /// The plan.
     pub plan: Plan,
-    /// The present moment.
-    pub now: Moment,
-    /// The local clock around the plan.
-    pub zone: Zone,
+    /// The moment, the local clock, and what has happened.
+    pub situation: Situation,
 }
 
 /// From the page to the worker.

@@ -5,8 +5,8 @@ use crate::device::clock::now;
 use crate::device::worker::{Heard, Reckoner};
 use crate::reckon::{Effort, Question};
 use cook_model::handover::identity::PlanId;
-use cook_model::plan::Plan;
 use cook_model::plan::outlook::Outlook;
+use cook_model::plan::{Plan, Situation, Zone};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -50,7 +50,7 @@ impl Store {
     pub(super) fn keep_forecasting(self) {
         let heard = move |heard| match heard {
             Heard::Answer { effort, outlook } => self.forecast.update(|forecast| {
-                forecast.outlook = Some(Arc::new(outlook));
+                forecast.outlook = Some(Arc::from(outlook));
                 forecast.progress = match effort {
                     Effort::Rough => Progress::Rough,
                     Effort::Full => Progress::Full,
@@ -80,10 +80,16 @@ impl Store {
                 }
                 forecast.progress = Progress::Working;
             });
+            let situation = Situation::new(now(), Zone::clone(&zone));
+            let situation = self
+                .library
+                .with_untracked(|library| match library.open_plan() {
+                    Some(held) => situation.after(held.journal()),
+                    None => situation,
+                });
             let question = Question {
                 plan: Plan::clone(&plan),
-                now: now(),
-                zone: (*zone).clone(),
+                situation,
             };
             reckoner.with_value(|reckoner| reckoner.ask(question));
         });

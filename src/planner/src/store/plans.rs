@@ -6,7 +6,7 @@ use crate::device::ids::Ids;
 use crate::device::storage::{Envelope, Key};
 use cook_model::handover::identity::PlanId;
 use cook_model::handover::{HandOver, Journal, Refusal, file};
-use cook_model::plan::Plan;
+use cook_model::plan::{Plan, demo};
 use leptos::prelude::*;
 
 /// What became of a file.
@@ -64,7 +64,7 @@ impl Store {
 
     /// A new made-up supper, on the shelf and on the screen.
     pub(super) fn add_sample(self) {
-        let id = self.add_plan(Plan::new(saturday_evening()));
+        let id = self.add_plan(demo(saturday_evening(), || Ids.parts()));
         self.set_preferences(|preferences| preferences.sample = Some(id));
     }
 

@@ -2,7 +2,7 @@
 
 use super::Store;
 use crate::format::Units;
-use cook_model::plan::Plan;
+use cook_model::plan::{Plan, check};
 use cook_model::units::Moment;
 use leptos::prelude::*;
 
@@ -45,6 +45,12 @@ impl Store {
 
 /// Everything wrong with a plan, in the person's units.
 pub(super) fn of(plan: Option<&Plan>, now: Moment, units: Units) -> Vec<Wrong> {
-    let _ = (plan, now, units);
-    Vec::new()
+    let problems = plan.map(|plan| check(plan, now)).unwrap_or_default();
+    problems
+        .iter()
+        .map(|problem| Wrong {
+            at: problem.at.clone(),
+            message: problem.message(units.scales()),
+        })
+        .collect()
 }

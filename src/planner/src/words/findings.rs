@@ -4,6 +4,7 @@ use super::{Told, capital, count_at_start, screens::plan_name, steps};
 use crate::format::{Formats, odds};
 use cook_model::plan::Plan;
 use cook_model::plan::outlook::{Finding, FindingKind};
+use cook_model::safety::SURFACE_HOT;
 use cook_model::units::Area;
 
 /// A finding in words.
@@ -77,19 +78,32 @@ pub fn finding(finding: &Finding, plan: &Plan, formats: &Formats) -> Told {
             ),
             "Change somebody’s quiet hours, or ask one more to lend a hand.",
         ),
-        FindingKind::NotThawed { by, .. } => Told::new(
+        FindingKind::NotThawed { by, cold_water } => Told::new(
             format!("{head_dish} would not be thawed in time"),
-            format!(
-                "It belongs in the fridge by {}. Later than that, buy it fresh or serve later.",
-                formats.day_time(*by)
-            ),
+            match cold_water {
+                Some(span) => format!(
+                    "It belonged in the fridge by {}. Cold water changed every 30 min still does it, in {}; then cook it at \
+                     once.",
+                    formats.day_time(*by),
+                    formats.span(*span)
+                ),
+                None => format!(
+                    "It belongs in the fridge by {}. Later than that, buy it fresh or serve later.",
+                    formats.day_time(*by)
+                ),
+            },
         ),
-        FindingKind::HoldTooLong { waits, limit } => Told::new(
+        FindingKind::HoldTooLong {
+            waits,
+            limit,
+            odds: kept,
+        } => Told::new(
             format!("{head_dish} may have to wait {}", formats.span(*waits)),
             format!(
-                "One cook in ten is ready that early; it stays hot and good for {}. Put it on later, or hold it in a \
-                 warm oven.",
-                formats.span(*limit)
+                "It may stay hot and good for no more than {}; in {} it does till it is sliced. Put it on later, or hold it \
+                 in a warm oven.",
+                formats.span(*limit),
+                odds(*kept)
             ),
         ),
         FindingKind::PromiseBroken { odds: kept } => Told::new(
@@ -105,17 +119,36 @@ pub fn finding(finding: &Finding, plan: &Plan, formats: &Formats) -> Told {
             ),
         ),
         FindingKind::TargetBelowMinimum {
-            target, minimum, ..
+            target,
+            minimum,
+            by_table,
         } => Told::new(
             format!(
                 "{head_dish} is aimed below {}",
                 formats.temperature(*minimum)
             ),
+            match by_table {
+                Some(span) => format!(
+                    "{} at the coldest point is the published least. At {} the printed table wants it to stay there for {}. \
+                     Not for the young, the old, the pregnant or the ill.",
+                    formats.temperature(*minimum),
+                    formats.temperature(*target),
+                    formats.span(*span)
+                ),
+                None => format!(
+                    "{} at the coldest point is the published least, and no table allows {}. Aim higher.",
+                    formats.temperature(*minimum),
+                    formats.temperature(*target)
+                ),
+            },
+        ),
+        FindingKind::SlowSurface { likely } => Told::new(
+            format!("{head_dish} is slow to get hot outside"),
             format!(
-                "{} is the published least at the coldest point; {} was chosen. Not for the young, the old, the \
-                 pregnant or the ill.",
-                formats.temperature(*minimum),
-                formats.temperature(*target)
+                "Its surface is past {} only about {} after it left the cold; 4 h is the limit. Cook it hotter, or put \
+                 it on straight from the fridge.",
+                formats.temperature(SURFACE_HOT),
+                formats.span(*likely)
             ),
         ),
         FindingKind::SlowCoreNotIntact { likely } => Told::new(

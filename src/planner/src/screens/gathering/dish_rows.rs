@@ -4,12 +4,12 @@ use super::answer_plate::{AxisLabels, TableLine};
 use super::scale::Scale;
 use super::{Over, OverScreen};
 use crate::format::{Formats, odds, rounded};
-use crate::parts::{Grain, Mark};
+use crate::parts::{Grain, Mark as DishMark};
 use crate::store::use_store;
 use crate::words::{dishes, gathering as words, hindrances};
 use cook_model::handover::identity::DishId;
 use cook_model::plan::outlook::{Outlook, Window};
-use cook_model::plan::{Plan, in_order};
+use cook_model::plan::{Mark, Plan, marks};
 use cook_model::provisions::portions;
 use leptos::prelude::*;
 
@@ -19,7 +19,7 @@ struct Row {
     dish: DishId,
     name: String,
     note: String,
-    mark: Option<(char, u8)>,
+    mark: Mark,
     forecast: Option<Result<RowWindow, String>>,
 }
 
@@ -33,9 +33,11 @@ struct RowWindow {
 }
 
 fn rows(plan: &Plan, outlook: Option<&Outlook>, formats: &Formats) -> Vec<Row> {
-    in_order(&plan.dishes, |dish| &dish.order)
+    marks(plan)
         .into_iter()
-        .map(|(id, dish)| {
+        .filter_map(|mark| Some((mark, plan.dishes.get(&mark.dish)?)))
+        .map(|(mark, dish)| {
+            let id = mark.dish;
             let seen = outlook.and_then(|outlook| outlook.dishes.iter().find(|one| one.dish == id));
             let forecast = seen.map(|seen| match &seen.forecast {
                 Ok(times) => {
@@ -54,7 +56,7 @@ fn rows(plan: &Plan, outlook: Option<&Outlook>, formats: &Formats) -> Vec<Row> {
                 dish: id,
                 name: words::dish_name(&dish.name).to_owned(),
                 note: dishes::at_a_glance(dish, plan, formats),
-                mark: seen.map(|seen| (seen.letter, seen.hue)),
+                mark,
                 forecast,
             }
         })
@@ -159,9 +161,9 @@ fn DishRow(
     let say = move |part: fn(&Row) -> String| {
         move || row.with(|row| row.as_ref().map_or_else(String::new, part))
     };
-    let mark = Memo::new(move |_| row.with(|row| row.as_ref()?.mark));
-    let letter = Signal::derive(move || mark.get().map_or(' ', |(letter, _)| letter));
-    let hue = Signal::derive(move || mark.get().map_or(1, |(_, hue)| hue));
+    let mark = Memo::new(move |_| row.with(|row| Some(row.as_ref()?.mark)));
+    let letter = Signal::derive(move || mark.get().map_or(' ', |mark| mark.letter));
+    let hue = Signal::derive(move || mark.get().map_or(1, |mark| mark.hue));
     let has_window =
         Memo::new(move |_| row.with(|row| row.as_ref().is_some_and(|row| row.window().is_some())));
     let deciles = Signal::derive(move || {
@@ -195,11 +197,7 @@ fn DishRow(
                 class:asks=move || asks.get()
                 on:click=move |_| over.set(Some(Over::Dish(dish)))
             >
-                <span class="mark-place">
-                    <Show when=move || mark.get().is_some()>
-                        <Mark letter hue />
-                    </Show>
-                </span>
+                <DishMark letter hue />
                 <span class="dish-words">
                     <span class="name">{say(|row| row.name.clone())}</span>
                     <span class="note">{say(|row| row.note.clone())}</span>

@@ -74,8 +74,8 @@ impl Reason {
             (StepKind::Hold, times) => Self::AfterOff {
                 stays_hot: times.and_then(|times| Some(times.stays_hot?[0])),
             },
-            (StepKind::Off, Some(times)) => done(times),
-            (StepKind::Probe, Some(times)) => step.core.map_or(done(times), Self::Tender),
+            (StepKind::Off, Some(times)) => done(times, likely),
+            (StepKind::Probe, Some(times)) => step.core.map_or(done(times, likely), Self::Tender),
             (StepKind::Trim | StepKind::Salt | StepKind::Rub, Some(times)) => {
                 Self::BeforeOn(times.on - likely)
             }
@@ -102,10 +102,12 @@ fn on(times: &DishTimes, serving: Moment) -> Reason {
     }
 }
 
-fn done(times: &DishTimes) -> Reason {
-    match times.tenderness {
-        Some(_) => Reason::Tender(times.target),
-        None => Reason::Core(times.target),
+/// A cut is done by feel or by its core; a dish of one's own by its minutes.
+fn done(times: &DishTimes, likely: Moment) -> Reason {
+    match (times.target, times.tenderness) {
+        (Some(target), Some(_)) => Reason::Tender(target),
+        (Some(target), None) => Reason::Core(target),
+        (None, _) => Reason::AfterOn(likely - times.on),
     }
 }
 
