@@ -377,7 +377,7 @@ fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
             wrap: wrap.map(|hours| window(hours - 0.5, hours + 0.5)),
             stall: None,
             course: Vec::new(),
-            target: Temperature::from_celsius(95.0),
+            target: Some(Temperature::from_celsius(95.0)),
             target_lowered: None,
             loss: [0.3, 0.35, 0.4],
             tenderness: None,
