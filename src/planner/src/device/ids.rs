@@ -8,9 +8,7 @@ use cook_model::handover::identity::{CookerId, CrewId, DishId, PieceId, PlanId, 
 pub struct Ids;
 
 impl Ids {
-    /// The parts of an id: the wall clock in milliseconds and 80 random bits of more.
-    #[must_use]
-    pub fn parts(self) -> (u64, u128) {
+    fn parts(self) -> (u64, u128) {
         let random = u128::from(random()) << 64 | u128::from(random());
         (wall_milliseconds(), random)
     }

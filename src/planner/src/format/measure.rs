@@ -180,14 +180,13 @@ impl Measure {
         (self.scale(units).keep)(shown)
     }
 
-    /// The number with its unit, for reading: weights to a tenth.
+    /// The number with its unit, for reading: weights and thicknesses to a tenth.
     #[must_use]
     pub fn say(self, kept: f64, units: Units) -> String {
         let scale = self.scale(units);
-        let decimals = if self == Self::Mass {
-            1
-        } else {
-            scale.decimals
+        let decimals = match self {
+            Self::Mass | Self::Thickness => 1,
+            _ => scale.decimals,
         };
         let shown = number((scale.show)(kept), decimals);
         match scale.unit {

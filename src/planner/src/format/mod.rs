@@ -55,6 +55,12 @@ impl Formats {
         self.zone.local(moment).format("%a").to_string()
     }
 
+    /// A day of the week in full: `Saturday`.
+    #[must_use]
+    pub fn day_name(&self, moment: Moment) -> String {
+        self.zone.local(moment).format("%A").to_string()
+    }
+
     /// A date: `Sat 12 Sep`.
     #[must_use]
     pub fn date(&self, moment: Moment) -> String {
@@ -132,6 +138,15 @@ pub fn rounded(window: &Window) -> [Moment; 3] {
 pub fn to_step(moment: Moment, seconds: i64) -> Moment {
     let at = moment.unix_seconds();
     Moment::from_unix_seconds((at + seconds / 2).div_euclid(seconds) * seconds)
+}
+
+/// Odds as cooks: `18 cooks in 20`, rounded down and never 20.
+#[must_use]
+pub fn cooks(odds: Odds) -> String {
+    match odds.in_twenty() {
+        1 => "1 cook in 20".to_owned(),
+        count => format!("{count} cooks in 20"),
+    }
 }
 
 /// Odds as a count: `18 in 20`, rounded down and never 20.

@@ -132,6 +132,14 @@ impl Store {
         if first_start {
             store.keep_preferences();
         }
+        // The first thing to see is a supper that can be explored and thrown away.
+        if first_start
+            && store
+                .library
+                .with_untracked(|library| library.plans.is_empty())
+        {
+            store.add_sample();
+        }
         store.follow_other_tabs();
         store.keep_forecasting();
         store

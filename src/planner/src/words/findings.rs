@@ -1,7 +1,7 @@
 //! What a careful friend would say about the plan: the fact, then what to do.
 
 use super::{Told, capital, count_at_start, screens::plan_name, steps};
-use crate::format::{Formats, odds};
+use crate::format::{Formats, cooks};
 use cook_model::plan::Plan;
 use cook_model::plan::outlook::{Finding, FindingKind};
 use cook_model::safety::SURFACE_HOT;
@@ -100,14 +100,14 @@ pub fn finding(finding: &Finding, plan: &Plan, formats: &Formats) -> Told {
         } => Told::new(
             format!("{head_dish} may have to wait {}", formats.span(*waits)),
             format!(
-                "It may stay hot and good for no more than {}; in {} it does till it is sliced. Put it on later, or hold it \
-                 in a warm oven.",
+                "It may stay hot and good for no more than {}; it lasts till slicing in {}. Put it on later, or hold it in a \
+                 warm oven.",
                 formats.span(*limit),
-                odds(*kept)
+                cooks(*kept)
             ),
         ),
         FindingKind::PromiseBroken { odds: kept } => Told::new(
-            format!("{head_dish} is in time in {}", odds(*kept)),
+            format!("{head_dish} is in time in {}", cooks(*kept)),
             "Serve later, cook it hotter, wrap it sooner, or take that chance.",
         ),
         FindingKind::TargetLowered { from, to, boiling } => Told::new(

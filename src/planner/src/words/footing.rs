@@ -4,6 +4,7 @@ use super::{cookers as kinds, count, gathering, list};
 use crate::format::{Formats, LengthUnit, MassUnit, TemperatureScale, Units};
 use crate::parts::Way;
 use cook_model::plan::{Audience, Cooker, CrewMember, Guests, Place};
+use cook_model::safety::say;
 
 /// The table.
 pub const TABLE: &str = "Table";
@@ -70,8 +71,14 @@ pub fn guests(guests: Guests) -> String {
 /// Appetite.
 pub const APPETITE: &str = "Appetite";
 /// What it counts.
-pub const APPETITE_NOTE: &str = "Cooked meat, all dishes together. Usual with sides: 150 to 200 g (5 to 7 oz) a head; 300 g (11 oz) where meat is \
-     the meal.";
+#[must_use]
+pub fn appetite_note(units: Units) -> String {
+    say(
+        "Cooked meat, all dishes together. Usual with sides: {150 g|5 oz} to {200 g|7 oz} a head; {300 g|11 oz} where \
+         meat is the meal.",
+        units.scales(),
+    )
+}
 /// Each grown eater.
 pub const EACH_GROWN: &str = "A grown head";
 /// Each small eater.
@@ -157,11 +164,11 @@ pub fn place(place: &Place, formats: &Formats) -> String {
         _ => "strong wind",
     };
     let humid = match place.relative_humidity {
-        share if share < 0.4 => "dry",
-        share if share < 0.75 => "neither dry nor damp",
-        _ => "damp",
+        share if share < 0.4 => ", dry",
+        share if share < 0.75 => "",
+        _ => ", damp",
     };
-    format!("{} up, {wind}, {humid}", formats.altitude(place.altitude))
+    format!("{} up, {wind}{humid}", formats.altitude(place.altitude))
 }
 
 /// Cookers.

@@ -101,7 +101,7 @@ fn ready(
         .filter(|one| one.forecast.is_ok())
         .count();
     Ready {
-        heading: words::table_ready(&dish.name, &formats.weekday(window.likely())),
+        heading: words::table_ready(&dish.name, &formats.day_name(window.likely())),
         from: large(from),
         to: large(to),
         note: words::likely(&formats.time(likely)),

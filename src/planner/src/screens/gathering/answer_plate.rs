@@ -108,6 +108,8 @@ fn ReadyPlate(
     });
     let stale =
         move || ready.with(|ready| ready.as_ref().is_some_and(|ready| ready.standing.is_some()));
+    let halves =
+        move || ready.with(|ready| ready.as_ref().is_some_and(|ready| ready.from.1.is_some()));
     let time = move |part: fn(&Ready) -> &(String, Option<&'static str>)| {
         move || {
             ready.with(|ready| {
@@ -121,7 +123,7 @@ fn ReadyPlate(
     view! {
         <section class="plate answer" class:stale=stale aria-labelledby="answer" aria-busy=move || stale().to_string()>
             <h2 class="head" id="answer">{say(|ready| ready.heading.clone())}</h2>
-            <p class="num big">
+            <p class="num big" class:halves=halves>
                 {time(|ready| &ready.from)}<span class="to">"to"</span>{time(|ready| &ready.to)}
             </p>
             <p class="note" role="status">
@@ -176,7 +178,7 @@ pub(super) fn AxisLabels(
         })
     };
     let label = |label: Label| {
-        let at_end = label.table && label.at > 82.0;
+        let at_end = label.ends_there;
         let text = if label.table {
             view! { <b>{label.text}</b> }.into_any()
         } else {

@@ -175,18 +175,21 @@ fn DishRow(
         Some(Ok(window)) => window.label.clone(),
         _ => String::new(),
     }));
-    let amount = move || {
+    let window = move || {
         row.with(|row| match &row.as_ref()?.forecast {
-            Some(Ok(window)) => Some(
-                view! {
-                    <span class="num amt">
-                        {window.shown.clone()}<span class="odds">{window.odds.clone()}</span>
-                    </span>
-                }
-                .into_any(),
-            ),
-            Some(Err(why)) => Some(view! { <span class="why">{why.clone()}</span> }.into_any()),
-            None => Some(view! { <span class="why">{words::BEING_WORKED_OUT}</span> }.into_any()),
+            Some(Ok(window)) => Some(window.clone()),
+            _ => None,
+        })
+    };
+    // What cannot be right is asked first; the rest follows from it.
+    let why = move || {
+        if asks.get() {
+            return None;
+        }
+        row.with(|row| match &row.as_ref()?.forecast {
+            Some(Ok(_)) => None,
+            Some(Err(why)) => Some(why.clone()),
+            None => Some(words::BEING_WORKED_OUT.to_owned()),
         })
     };
     view! {
@@ -198,18 +201,24 @@ fn DishRow(
                 on:click=move |_| over.set(Some(Over::Dish(dish)))
             >
                 <DishMark letter hue />
-                <span class="dish-words">
-                    <span class="name">{say(|row| row.name.clone())}</span>
-                    <span class="note">{say(|row| row.note.clone())}</span>
-                    <span class="asked" hidden=move || !asks.get()>{words::ASKS}</span>
-                </span>
-                {amount}
-                <Show when=move || has_window.get()>
-                    <span class="track">
-                        <Grain low=true deciles label />
-                        <TableLine scale />
+                <span class="dish-body">
+                    <span class="line">
+                        <span class="name">{say(|row| row.name.clone())}</span>
+                        <span class="num amt">{move || window().map(|window| window.shown)}</span>
                     </span>
-                </Show>
+                    <span class="line">
+                        <span class="note">{say(|row| row.note.clone())}</span>
+                        <span class="small odds">{move || window().map(|window| window.odds)}</span>
+                    </span>
+                    <span class="asked" hidden=move || !asks.get()>{words::ASKS}</span>
+                    <span class="why" hidden=move || why().is_none()>{why}</span>
+                    <Show when=move || has_window.get()>
+                        <span class="track">
+                            <Grain low=true deciles label />
+                            <TableLine scale />
+                        </span>
+                    </Show>
+                </span>
             </button>
         </li>
     }

@@ -8,7 +8,7 @@ use cook_model::plan::outlook::Gravity;
 use leptos::prelude::*;
 
 /// Findings shown before the others are folded away.
-const SHOWN: usize = 2;
+const SHOWN: usize = 1;
 
 /// One finding, ready to be shown.
 #[derive(Clone, Debug, PartialEq)]

@@ -11,6 +11,7 @@ pub mod scale;
 
 use crate::parts::LastLine;
 use crate::store::use_store;
+use crate::words::gathering as words;
 use answer_plate::AnswerPlate;
 use cook_model::handover::identity::DishId;
 use dish_rows::DishRows;
@@ -51,6 +52,7 @@ pub fn Gathering() -> impl IntoView {
             <div class="c1">
                 <AnswerPlate />
                 <Findings />
+                <SampleNote />
             </div>
             <Show when=move || there.get()>
                 <DishRows />
@@ -59,5 +61,26 @@ pub fn Gathering() -> impl IntoView {
         </main>
         {slip}
         <LastLine />
+    }
+}
+
+/// Says of the made-up supper that it is one.
+#[component]
+fn SampleNote() -> impl IntoView {
+    let store = use_store();
+    let is_sample = Memo::new(move |_| {
+        let sample = store.preferences().with(|preferences| preferences.sample);
+        sample.is_some() && sample == store.open_id.get()
+    });
+    view! {
+        <Show when=move || is_sample.get()>
+            <section class="plain settle">
+                <h2 class="head">{words::SAMPLE_HEAD}</h2>
+                <p class="note">{words::SAMPLE_NOTE}</p>
+                <button type="button" class="btn" on:click=move |_| {
+                    store.new_plan();
+                }>{words::START_OWN}</button>
+            </section>
+        </Show>
     }
 }

@@ -8,6 +8,9 @@ use cook_model::units::{Moment, TimeSpan};
 /// Most hours written under the axis of a phone.
 const MOST_LABELS: usize = 5;
 
+/// Half the width of the table's label on a phone, in percent of the axis.
+const HALF_LABEL: f64 = 16.0;
+
 /// A label under the axis.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Label {
@@ -17,6 +20,8 @@ pub struct Label {
     pub text: String,
     /// The table's own label, which the others give way to.
     pub table: bool,
+    /// It ends at its place instead of standing around it: there is no room behind.
+    pub ends_there: bool,
 }
 
 /// The axis that holds every window and the serving moment.
@@ -70,8 +75,14 @@ impl Scale {
             .find(|every| ticks.len() / every <= MOST_LABELS)
             .unwrap_or(24);
         let line = self.table();
-        // About the width of the table's label on a phone, either side of it.
-        let clear = 17.0;
+        let ends_there = line > 100.0 - HALF_LABEL;
+        let (before, behind) = if ends_there {
+            (2.0 * HALF_LABEL, 0.0)
+        } else {
+            (HALF_LABEL, HALF_LABEL)
+        };
+        // Half of another label stands on its own side.
+        let clear = |at: f64| at < line - before - 4.0 || at > line + behind + 4.0;
         let mut labels: Vec<Label> = ticks
             .iter()
             .filter(|tick| {
@@ -86,13 +97,15 @@ impl Scale {
                     formats.clock.hour(tick.local.time())
                 },
                 table: false,
+                ends_there: false,
             })
-            .filter(|label| (3.0..=97.0).contains(&label.at) && (label.at - line).abs() > clear)
+            .filter(|label| (3.0..=97.0).contains(&label.at) && clear(label.at))
             .collect();
         labels.push(Label {
             at: line,
             text: format!("{table} {}", formats.time(self.serving)),
             table: true,
+            ends_there,
         });
         labels
     }
@@ -145,8 +158,16 @@ mod tests {
             assert!(labels.len() <= MOST_LABELS + 2, "{labels:?}");
             let last = labels.last().expect("the table's label");
             assert_eq!(last.text, "table 18:00");
+            let room = if last.ends_there {
+                2.0 * HALF_LABEL
+            } else {
+                HALF_LABEL
+            };
             for label in &labels[..labels.len() - 1] {
-                assert!((label.at - last.at).abs() > 17.0);
+                assert!(
+                    label.at < last.at - room || label.at > last.at + HALF_LABEL,
+                    "{labels:?}"
+                );
             }
         }
     }

@@ -196,7 +196,12 @@ fn OddWeight(
 ) -> impl IntoView {
     let cut = handle.dish.read(cut_of);
     let formats = handle.dish.store.formats;
-    let odd = Memo::new(move |_| words::odd_weight(cut.get()??, mass.get()?, &formats.get()));
+    let wrong = handle.wrong_at("mass");
+    let odd = Memo::new(move |_| {
+        let (told, meant) = words::odd_weight(cut.get()??, mass.get()?, &formats.get())?;
+        // Where it is asked about already, only a better guess is worth adding.
+        (meant.is_some() || wrong.get().is_none()).then_some((told, meant))
+    });
     move || {
         odd.get().map(|(told, meant)| {
             view! {

@@ -76,7 +76,7 @@ pub fn AppetiteRow() -> impl IntoView {
             amount=Signal::derive(move || say(|appetite| appetite.grown).unwrap_or_default())
             asks=store.anything_wrong_in("appetite")
         >
-            <p class="note">{words::APPETITE_NOTE}</p>
+            <p class="note">{move || words::appetite_note(store.formats.get().units)}</p>
             <div class="fields">
                 <NumberField
                     label=Signal::stored(words::EACH_GROWN.to_owned())
