@@ -16,13 +16,19 @@ pub fn reason(reason: Reason, formats: &Formats) -> String {
             latest,
             odds,
             serving,
-        } => format!(
-            "Table-ready by {}: {}. From {} on it holds well till then, and up to {} the promise is kept.",
-            formats.time(serving),
-            format::odds(odds),
-            formats.time(earliest),
-            formats.time(latest),
-        ),
+        } => {
+            let odds = format::odds(odds);
+            let (serving, latest) = (formats.time(serving), formats.time(latest));
+            match earliest {
+                Some(earliest) => format!(
+                    "Table-ready by {serving}: {odds}. From {} on it holds well till then, and up to {latest} the promise is kept.",
+                    formats.time(earliest)
+                ),
+                None => {
+                    format!("Table-ready by {serving}: {odds}. Up to {latest} the promise is kept.")
+                }
+            }
+        }
         Reason::PromiseBroken { odds, serving } => format!(
             "Table-ready by {}: {}, less than was promised.",
             formats.time(serving),

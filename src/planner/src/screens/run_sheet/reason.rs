@@ -8,8 +8,8 @@ use cook_model::units::{Moment, Temperature, TimeSpan};
 pub enum Reason {
     /// Put on then, the promise is kept; anywhere between the two ends will do.
     Promise {
-        /// Earliest.
-        earliest: Moment,
+        /// Earliest; none where even the latest may have to wait longer than the hold is good.
+        earliest: Option<Moment>,
         /// Latest.
         latest: Moment,
         /// Table-ready by serving, put on as planned.
@@ -92,7 +92,7 @@ fn on(times: &DishTimes, serving: Moment) -> Reason {
     let odds = times.odds;
     if times.on <= times.latest_on {
         Reason::Promise {
-            earliest: times.earliest_on.min(times.on),
+            earliest: Some(times.earliest_on).filter(|earliest| *earliest <= times.latest_on),
             latest: times.latest_on,
             odds,
             serving,
@@ -169,6 +169,12 @@ mod tests {
         assert_eq!(
             reason(&sample),
             "Table-ready by 18:00: 19 in 20. From 04:00 on it holds well till then, and up to 06:00 the promise is kept."
+        );
+        let times = sample.outlook.dishes[0].forecast.as_mut().expect("times");
+        times.earliest_on = at("2026-09-12T07:00:00");
+        assert_eq!(
+            reason(&sample),
+            "Table-ready by 18:00: 19 in 20. Up to 06:00 the promise is kept."
         );
         let times = sample.outlook.dishes[0].forecast.as_mut().expect("times");
         times.latest_on = at("2026-09-12T04:00:00");
