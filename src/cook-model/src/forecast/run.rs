@@ -2,7 +2,7 @@
 
 use super::stretch::stretch;
 use super::{DishForecast, Knowledge, Owners, Prior, Remainder, draw};
-use crate::physics::{self, Draw, ModelError, Scenario, Settings};
+use crate::physics::{self, Draw, MemberRun, ModelError, Scenario, Settings};
 
 /// Members that are run side by side.
 pub const CHUNK: u32 = 8;
@@ -17,6 +17,9 @@ pub const SEARCH: u32 = 32;
 /// spare ribs, butt and packer brisket); those of a whole chicken, with its wide remainder, by 2.3, 1.9 and 3.3 %. With
 /// 128 members the figures are half as large again.
 pub const FULL: u32 = 256;
+
+/// Shares of the step tolerance with which a march that stuck is tried again.
+const OTHER_STEPS: [f64; 3] = [0.5, 2.0, 5.0];
 
 /// One dish, or one of its pieces where they differ: what is cooked, what is known of it, and who owns its draws.
 #[derive(Clone, Debug, PartialEq)]
@@ -117,7 +120,7 @@ impl ForecastRun {
             .map(|member| draw(&self.prior, self.dish.owners, self.seed, member))
             .collect();
         let draws: Vec<Draw> = drawn.iter().map(|member| member.draw).collect();
-        let mut members = physics::run(&self.dish.scenario, &draws, &self.settings)?;
+        let mut members = march(&self.dish.scenario, &draws, &self.settings)?;
         for (run, member) in members.iter_mut().zip(&drawn) {
             let factor = self.remainder.stretch(member.remainder);
             stretch(run, &self.dish.scenario, factor);
@@ -137,6 +140,29 @@ impl ForecastRun {
     pub fn into_forecast(self) -> DishForecast {
         self.forecast
     }
+}
+
+/// Marches the members; where one sticks, all are marched again with a finer and then with a coarser step.
+fn march(
+    scenario: &Scenario,
+    draws: &[Draw],
+    settings: &Settings,
+) -> Result<Vec<MemberRun>, ModelError> {
+    let with = |share: f64| {
+        let settings = Settings {
+            tolerance: (settings.tolerance * share).clamp(0.001, 100.0),
+            ..*settings
+        };
+        physics::run(scenario, draws, &settings)
+    };
+    let mut marched = with(1.0);
+    for share in OTHER_STEPS {
+        if !matches!(marched, Err(ModelError::TooManySteps { .. })) {
+            break;
+        }
+        marched = with(share);
+    }
+    marched
 }
 
 /// Runs a whole forecast at once.
