@@ -20,6 +20,9 @@ const LONGEST_STEP: f64 = 3600.0;
 /// Shortest step that is made to end on an event of the meat, s.
 const SHORTEST_LANDING: f64 = 0.5;
 
+/// A step this short is taken whatever its error: over it nothing that matters changes, s.
+const FLOOR: f64 = 0.5;
+
 /// More proposals than this in one cook are a fault.
 const MOST_PROPOSALS: u32 = 30_000;
 
@@ -259,7 +262,8 @@ impl<'a> March<'a> {
                 });
             }
             // Not a number counts as an error.
-            if error.is_nan() || error > 1.0 {
+            let at_floor = lane.step <= FLOOR && error.is_finite();
+            if (error.is_nan() || error > 1.0) && !at_floor {
                 let factor = if error.is_finite() {
                     0.9 / libm::cbrt(error)
                 } else {

@@ -358,6 +358,14 @@ impl Recorder {
         self.run.at_ready = totals;
         if ready {
             self.run.ready = Some(TimeSpan::from_seconds(time));
+            // A step that ends on the target may end a rounding below it.
+            if self
+                .target
+                .is_some_and(|target| watched.probe >= target - 0.05)
+            {
+                let reached = &mut self.run.target_reached;
+                *reached = reached.or(self.run.ready);
+            }
             self.run.probe_at_ready = Some(Temperature::from_celsius(watched.probe));
             self.run.tenderness_at_ready = self.demand.map(|_| self.tenderness());
         }
