@@ -215,7 +215,10 @@ fn close(setup: &Setup, seconds: f64, wanted: &[f64]) -> Result<(), TestCaseErro
         let (slope, share) = if i <= pieces.bone_cells {
             (&slope_without, 0.25)
         } else {
-            (&slope, 0.25)
+            // The linear system leaves out how activity and permeability of the last cell move the balance of the
+            // surface a second time. Known size, over these 512 cases: 14 % in the water of the last cell, below a
+            // tenth elsewhere.
+            (&slope, if i + 1 == CELLS { 0.16 } else { 0.1 })
         };
         row_closes(&format!("heat of cell {i}"), slope, share, &|s| {
             s.temperature[i]
@@ -223,7 +226,7 @@ fn close(setup: &Setup, seconds: f64, wanted: &[f64]) -> Result<(), TestCaseErro
         row_closes(&format!("water of cell {i}"), slope, share, &|s| s.water[i])?;
     }
     // The rows of air and box leave out steam from inside; what the surface gives them is compared flux by flux below.
-    row_closes("film", &slope, 0.25, &|s| s.film)
+    row_closes("film", &slope, 0.1, &|s| s.film)
 }
 
 #[test]
