@@ -29,3 +29,20 @@ fn the_checker_finds_what_is_wrong() {
         Ok(())
     });
 }
+
+#[test]
+fn nothing_serious_on_either_screen_in_any_light() {
+    with_app(async |app| {
+        app.open().await?;
+        app.browser.sees_a_ready_window().await?;
+        for screen in ["Gathering", "Run sheet"] {
+            app.browser.press(screen).await?;
+            for light in ["Day", "Night", "Sun"] {
+                app.browser.press(light).await?;
+                let found = app.browser.serious_barriers().await?;
+                assert_eq!(found, Vec::<String>::new(), "{screen} by {light}");
+            }
+        }
+        Ok(())
+    });
+}

@@ -7,5 +7,6 @@ mod broken;
 mod crash;
 mod install;
 mod offline;
+mod planning;
 mod support;
 mod update;

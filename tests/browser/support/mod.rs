@@ -8,6 +8,7 @@ mod app;
 mod browser;
 mod console;
 mod driver;
+mod hands;
 mod process;
 
 pub(crate) use app::{App, with_app};
