@@ -18,7 +18,7 @@ const MOST_DEATHS: u32 = 3;
 pub enum Heard {
     /// An answer to the latest question.
     Answer {
-        /// Rough or full.
+        /// How much work it is worth.
         effort: Effort,
         /// The answer.
         outlook: Box<Outlook>,
@@ -156,7 +156,7 @@ impl Reckoner {
         running.worker.post_message(&told).ok();
     }
 
-    /// Sends the question, roughly and in full. A worker that is not ready yet is sent it when it is.
+    /// Sends the question, once for each effort. A worker that is not ready yet is sent it when it is.
     fn send(&self) {
         let inner = &self.inner;
         let running = inner.worker.borrow();
@@ -167,7 +167,7 @@ impl Reckoner {
         if !running.ready {
             return;
         }
-        for effort in [Effort::Rough, Effort::Full] {
+        for effort in Effort::ALL {
             inner.requests.set(inner.requests.get().wrapping_add(1));
             let request = Request {
                 id: inner.requests.get(),

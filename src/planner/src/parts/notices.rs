@@ -46,8 +46,20 @@ pub fn Notices(
             }
         })
     };
+    let good = move || {
+        store.told.get().map(|told| {
+            view! {
+                <section class="plain settle" role="status">
+                    <h2 class="head">{told.head}</h2>
+                    <p class="note">{told.note}</p>
+                    <button type="button" class="btn" on:click=move |_| store.told.set(None)>{saving::GOOD}</button>
+                </section>
+            }
+        })
+    };
     view! {
         {told}
+        {good}
         <Show when=move || newer.waiting.get() && !later.get()>
             <section class="plain settle" role="status">
                 <h2 class="head">{saving::NEWER_HEAD}</h2>

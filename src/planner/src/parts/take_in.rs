@@ -4,26 +4,19 @@ use super::choice::unique_id;
 use crate::device::files;
 use crate::parts::Slip;
 use crate::route::Route;
-use crate::store::{Store, TakenIn, use_store};
-use crate::words::{Told, gathering, taking_in as words};
+use crate::store::use_store;
+use crate::words::{gathering, taking_in as words};
 use cook_model::handover::{Refusal, Unreadable};
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use wasm_bindgen_futures::spawn_local;
 use web_sys::HtmlInputElement;
 
-/// What is shown when a file has been looked at.
-#[derive(Clone, Debug, PartialEq)]
-struct Outcome {
-    told: Told,
-    places: Vec<Unreadable>,
-}
-
 /// The key that asks for a file. It accepts any kind: phones grey out what they do not know, so the content decides.
 #[component]
 pub fn TakeIn() -> impl IntoView {
     let store = use_store();
-    let outcome = RwSignal::new(None::<Outcome>);
+    let refused = RwSignal::new(None::<Refusal>);
     let id = unique_id("take-in");
     let chosen = move |event: leptos::ev::Event| {
         let input: Option<HtmlInputElement> =
@@ -36,54 +29,46 @@ pub fn TakeIn() -> impl IntoView {
             let bytes = files::read(&file).await;
             // The same file can then be chosen again.
             input.set_value("");
-            let taken = bytes.and_then(|bytes| store.take_in(&bytes));
-            if taken.is_ok() {
-                Route::Gathering.go();
+            match bytes.and_then(|bytes| store.take_in(&bytes)) {
+                Ok(taken) => {
+                    let plan = store.plan.get_untracked();
+                    let name = plan.map_or_else(String::new, |plan| plan.name.clone());
+                    store.told.set(Some(words::taken(&taken, &name)));
+                    Route::Gathering.go();
+                }
+                // The screen may have been left meanwhile; nothing was changed then either.
+                Err(why) => {
+                    refused.try_set(Some(why));
+                }
             }
-            outcome.set(Some(tell(store, taken)));
         });
     };
-    let close = move |()| outcome.set(None);
+    let close = move |()| refused.set(None);
+    let why = move |refusal: Refusal| {
+        let note = words::refusal(&refusal);
+        let places = match refusal {
+            Refusal::Wrong(places) => places,
+            _ => Vec::new(),
+        };
+        let more = places.len().saturating_sub(words::MOST_PLACES);
+        let place = |place: Unreadable| {
+            view! { <li><b>{place.at}</b><span class="note">{place.because}</span></li> }
+        };
+        view! {
+            <Slip title=Signal::stored(words::REFUSED.to_owned()) on_close=close>
+                <p>{note}</p>
+                <ul class="places">
+                    {places.into_iter().take(words::MOST_PLACES).map(place).collect_view()}
+                    {(more > 0).then(|| view! { <li class="note">{words::and_more(more)}</li> })}
+                </ul>
+            </Slip>
+        }
+    };
     view! {
         <span class="take-in">
             <input id=id.clone() class="hush" type="file" on:change=chosen />
             <label for=id class="btn">{gathering::TAKE_IN}</label>
         </span>
-        {move || outcome.get().map(|outcome| {
-            let more = outcome.places.len().saturating_sub(words::MOST_PLACES);
-            view! {
-                <Slip title=Signal::stored(outcome.told.head) on_close=close>
-                    <p>{outcome.told.note}</p>
-                    <ul class="places">
-                        {outcome.places.into_iter().take(words::MOST_PLACES).map(|place| view! {
-                            <li><b>{place.at}</b><span class="note">{place.because}</span></li>
-                        }).collect_view()}
-                        {(more > 0).then(|| view! { <li class="note">{words::and_more(more)}</li> })}
-                    </ul>
-                </Slip>
-            }
-        })}
-    }
-}
-
-fn tell(store: Store, taken: Result<TakenIn, Refusal>) -> Outcome {
-    match taken {
-        Ok(taken) => {
-            let name = store.plan.with_untracked(|plan| {
-                plan.as_ref()
-                    .map_or_else(String::new, |plan| plan.name.clone())
-            });
-            Outcome {
-                told: words::taken(&taken, &name),
-                places: Vec::new(),
-            }
-        }
-        Err(refusal) => Outcome {
-            told: Told::new(words::REFUSED, words::refusal(&refusal)),
-            places: match refusal {
-                Refusal::Wrong(places) => places,
-                _ => Vec::new(),
-            },
-        },
+        {move || refused.get().map(why)}
     }
 }

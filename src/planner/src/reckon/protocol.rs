@@ -1,7 +1,8 @@
 //! What page and worker say to each other, as JSON text.
 //!
-//! Every question is asked twice under one generation: roughly, for an answer at once, and in full. A question of a
-//! newer generation ends everything older, in the worker at its next chunk and in the page when an answer comes late.
+//! Every question is asked with rising effort under one generation: roughly, for an answer at once, then better, and in
+//! full. A question of a newer generation ends everything older, in the worker at its next chunk and in the page when
+//! an answer comes late.
 
 use cook_model::plan::outlook::Outlook;
 use cook_model::plan::{Plan, Situation};
@@ -12,8 +13,15 @@ use serde::{Deserialize, Serialize};
 pub enum Effort {
     /// A few members, within the blink of an eye.
     Rough,
+    /// Enough members to go by while the rest is on its way.
+    Fair,
     /// All members.
     Full,
+}
+
+impl Effort {
+    /// All, in the order in which they are asked for.
+    pub const ALL: [Self; 3] = [Self::Rough, Self::Fair, Self::Full];
 }
 
 /// Everything that an outlook is derived from.
@@ -32,7 +40,7 @@ pub struct Request {
     pub id: u32,
     /// Counts questions.
     pub generation: u32,
-    /// Rough or full.
+    /// How much work.
     pub effort: Effort,
     /// What is asked.
     pub question: Question,
@@ -49,7 +57,7 @@ pub enum Reply {
         id: u32,
         /// Of which generation.
         generation: u32,
-        /// Rough or full.
+        /// How much work.
         effort: Effort,
         /// The answer.
         outlook: Box<Outlook>,

@@ -2,7 +2,7 @@
 
 use super::desk::Work;
 use super::{Effort, Question};
-use cook_model::forecast::{FULL, ROUGH};
+use cook_model::forecast::{FULL, ROUGH, SEARCH};
 use cook_model::plan::Planner;
 use cook_model::plan::outlook::Outlook;
 
@@ -12,6 +12,7 @@ impl Effort {
     pub const fn members(self) -> u32 {
         match self {
             Self::Rough => ROUGH[0],
+            Self::Fair => SEARCH,
             Self::Full => FULL,
         }
     }

@@ -6,7 +6,7 @@ use cook_model::plan::outlook::Outlook;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::prelude::*;
-use web_sys::{DedicatedWorkerGlobalScope, MessageChannel, MessageEvent};
+use web_sys::{DedicatedWorkerGlobalScope, MessageChannel, MessageEvent, MessagePort};
 
 /// Whether this is the worker and not the page.
 #[must_use]
@@ -20,67 +20,79 @@ where
     W: Work<Answer = Outlook> + 'static,
 {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
-    // A message to oneself comes after the messages that are already waiting, and unlike a timer it comes at once.
+    // A message to oneself comes after the messages that are waiting already, and unlike a timer it comes at once.
     let Ok(channel) = MessageChannel::new() else {
         return;
     };
-    let desk = Rc::new(RefCell::new(Desk::new(work)));
-    let busy = Rc::new(Cell::new(false));
-    let again = {
-        let (port, busy) = (channel.port2(), Rc::clone(&busy));
-        move || {
-            busy.set(port.post_message(&JsValue::NULL).is_ok());
-        }
+    let turns = Turns {
+        scope: scope.clone(),
+        bell: channel.port2(),
+        desk: RefCell::new(Desk::new(work)),
+        busy: Cell::new(false),
     };
-
+    let turns = Rc::new(turns);
     let turn = {
-        let (scope, desk, again) = (scope.clone(), Rc::clone(&desk), again.clone());
-        let busy = Rc::clone(&busy);
-        move || match desk.borrow_mut().turn() {
-            Turn::Idle => busy.set(false),
-            Turn::Busy => again(),
-            Turn::Done {
-                id,
-                generation,
-                effort,
-                answer,
-            } => {
-                say(
-                    &scope,
-                    &Reply::Answer {
-                        id,
-                        generation,
-                        effort,
-                        outlook: Box::new(answer),
-                    },
-                );
-                again();
-            }
-        }
+        let turns = Rc::clone(&turns);
+        Closure::<dyn FnMut()>::new(move || turns.take_one())
     };
-    let turn = Closure::<dyn FnMut()>::new(turn);
-    channel
-        .port1()
-        .set_onmessage(Some(turn.as_ref().unchecked_ref()));
-
+    let rung = turn.as_ref().unchecked_ref();
+    channel.port1().set_onmessage(Some(rung));
     let take = Closure::<dyn FnMut(MessageEvent)>::new(move |event: MessageEvent| {
         let request: Option<Request> = event
             .data()
             .as_string()
             .and_then(|text| serde_json::from_str(&text).ok());
         if let Some(request) = request {
-            desk.borrow_mut().take(request);
-            if !busy.get() {
-                again();
+            turns.desk.borrow_mut().take(request);
+            if !turns.busy.get() {
+                turns.ring();
             }
         }
     });
     scope.set_onmessage(Some(take.as_ref().unchecked_ref()));
     say(&scope, &Reply::Ready);
-    // All of it lives as long as the worker.
+    // Both live as long as the worker; the browser keeps a port that is listened to.
     turn.forget();
     take.forget();
-    std::mem::forget(channel);
+}
+
+/// Turns at the desk, one after another, with a look at the messages between any two.
+struct Turns<W> {
+    scope: DedicatedWorkerGlobalScope,
+    bell: MessagePort,
+    desk: RefCell<Desk<W>>,
+    busy: Cell<bool>,
+}
+
+impl<W: Work<Answer = Outlook>> Turns<W> {
+    /// Calls for another turn.
+    fn ring(&self) {
+        self.busy
+            .set(self.bell.post_message(&JsValue::NULL).is_ok());
+    }
+
+    fn take_one(&self) {
+        let turn = self.desk.borrow_mut().turn();
+        match turn {
+            Turn::Idle => self.busy.set(false),
+            Turn::Busy => self.ring(),
+            Turn::Done {
+                id,
+                generation,
+                effort,
+                answer,
+            } => {
+                let answer = Reply::Answer {
+                    id,
+                    generation,
+                    effort,
+                    outlook: Box::new(answer),
+                };
+                say(&self.scope, &answer);
+                self.ring();
+            }
+        }
+    }
 }
 
 fn say(scope: &DedicatedWorkerGlobalScope, reply: &Reply) {

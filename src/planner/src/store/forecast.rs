@@ -52,7 +52,7 @@ impl Store {
             Heard::Answer { effort, outlook } => self.forecast.update(|forecast| {
                 forecast.outlook = Some(Arc::from(outlook));
                 forecast.progress = match effort {
-                    Effort::Rough => Progress::Rough,
+                    Effort::Rough | Effort::Fair => Progress::Rough,
                     Effort::Full => Progress::Full,
                 };
             }),

@@ -32,6 +32,7 @@ use crate::device::ids::Ids;
 use crate::device::storage::{Key, SaveState, Storage};
 use crate::device::{locale, zone};
 use crate::format::Formats;
+use crate::words::Told;
 use cook_model::handover::Clock;
 use cook_model::handover::identity::PlanId;
 use cook_model::plan::{Plan, Serving, Zone};
@@ -61,6 +62,8 @@ pub struct Store {
     pub now: Memo<Moment>,
     /// How far the last change got.
     pub save_state: RwSignal<SaveState>,
+    /// Something that went well and is worth saying, until it has been read.
+    pub told: RwSignal<Option<Told>>,
 }
 
 /// The state, from anywhere below the app.
@@ -111,9 +114,7 @@ impl Store {
         let now = use_minute();
         let wrong =
             Memo::new(move |_| problems::of(plan.get().as_deref(), now.get(), formats.get().units));
-        let save_state = RwSignal::new(SaveState::Starting);
-        let told = storage.state();
-        Effect::new(move |_| save_state.set(told.get()));
+        let save_state = RwSignal::from(storage.state());
 
         let store = Self {
             library,
@@ -128,6 +129,7 @@ impl Store {
             formats,
             now,
             save_state,
+            told: RwSignal::new(None),
         };
         if first_start {
             store.keep_preferences();

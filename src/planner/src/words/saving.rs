@@ -61,6 +61,8 @@ pub const NEWER_NOTE: &str = "Your plans stay as they are. Switching takes a sec
 pub const SWITCH: &str = "Switch to it";
 /// The key that waits.
 pub const NOT_NOW: &str = "Not now";
+/// The key that lets a good word go.
+pub const GOOD: &str = "Good";
 /// The key that starts the page again.
 pub const RELOAD: &str = "Reload";
 
