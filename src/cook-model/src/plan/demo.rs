@@ -8,7 +8,6 @@ use super::{
 use crate::handover::identity::{CookerId, CrewId, DishId, PieceId};
 use crate::units::{Area, Length, Mass, Temperature, TimeSpan};
 use chrono::NaiveTime;
-use std::collections::BTreeMap;
 
 /// A harvest supper of an allotment society, all of it invented: eighteen at the table, pork, lamb and sausages on one
 /// offset, corn on a borrowed kettle, two people with quiet hours.
@@ -154,25 +153,8 @@ fn on_the_hour(hour: u32) -> NaiveTime {
 }
 
 fn cut(name: &str, slug: &str) -> Dish {
-    Dish {
-        name: name.to_owned(),
-        order: Order::default(),
-        food: Food::Cut {
-            cut: slug.to_owned(),
-        },
-        cooker: None,
-        pit: None,
-        pieces: BTreeMap::new(),
-        target: None,
-        salt: None,
-        wrap: None,
-        spray: None,
-        rest: None,
-        hold: None,
-        slicing: None,
-        first_time: false,
-        note: String::new(),
-    }
+    let cut = slug.to_owned();
+    Dish::new(name, Food::Cut { cut }, Order::default())
 }
 
 fn piece(count: u32, kilograms: f64, millimetres: Option<f64>, intact: Intact) -> Piece {

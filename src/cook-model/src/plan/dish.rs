@@ -55,6 +55,30 @@ pub struct Dish {
     pub note: String,
 }
 
+impl Dish {
+    /// A dish with a name and nothing settled: every field of its method is the cut's usual one.
+    #[must_use]
+    pub fn new(name: &str, food: Food, order: Order) -> Self {
+        Self {
+            name: name.to_owned(),
+            order,
+            food,
+            cooker: None,
+            pit: None,
+            pieces: BTreeMap::new(),
+            target: None,
+            salt: None,
+            wrap: None,
+            spray: None,
+            rest: None,
+            hold: None,
+            slicing: None,
+            first_time: false,
+            note: String::new(),
+        }
+    }
+}
+
 /// What a dish is.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "is", rename_all = "snake_case")]

@@ -10,7 +10,6 @@ use cook_model::plan::{
     PitStep, PitWhen, QuietHours,
 };
 use cook_model::units::{Area, Mass, Temperature, TimeSpan};
-use std::collections::BTreeMap;
 
 /// A new place behind all others.
 #[must_use]
@@ -122,23 +121,7 @@ pub fn own_dish(name: &str, cooker: Option<CookerId>, order: Order) -> Dish {
 }
 
 fn empty_dish(name: &str, order: Order) -> Dish {
-    Dish {
-        name: name.to_owned(),
-        order,
-        food: Food::Cut { cut: String::new() },
-        cooker: None,
-        pit: None,
-        pieces: BTreeMap::new(),
-        target: None,
-        salt: None,
-        wrap: None,
-        spray: None,
-        rest: None,
-        hold: None,
-        slicing: None,
-        first_time: false,
-        note: String::new(),
-    }
+    Dish::new(name, Food::Cut { cut: String::new() }, order)
 }
 
 /// Somebody new, who sleeps from ten to six.
