@@ -19,7 +19,7 @@ self.addEventListener('fetch', (event) => {
   if (method === 'GET' && url.startsWith(self.registration.scope)) event.respondWith(answer(event.request));
 });
 self.addEventListener('message', (event) => {
-  if (event.data === 'switch') self.skipWaiting();
+  if (event.data === 'switch') event.waitUntil(self.skipWaiting());
   if (event.data === 'version') event.source.postMessage({ version: VERSION });
 });
 
@@ -58,8 +58,10 @@ async function takeOver() {
   await self.clients.claim();
 }
 
+// Looks without opening: a last request answered by a version that has just been replaced would otherwise make its
+// cache anew, empty, after the next version has given it back.
 async function answer(request) {
-  const cache = await caches.open(CACHE);
   const wanted = request.mode === 'navigate' ? './' : request;
-  return (await cache.match(wanted, { ignoreSearch: true, ignoreVary: true })) ?? fetch(request);
+  const kept = await caches.match(wanted, { cacheName: CACHE, ignoreSearch: true, ignoreVary: true });
+  return kept ?? fetch(request);
 }
