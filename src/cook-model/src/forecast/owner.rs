@@ -1,10 +1,7 @@
 //! Who owns a draw: the world, a cooker, or a piece of meat.
 
-use crate::handover::identity::{CookerId, DishId, PieceId};
-use std::fmt::Display;
-
-/// The owner of a set of draws, by its identity. The same key and seed give the same draws wherever they are used:
-/// pieces on one cooker share their cooker's.
+/// The owner of a set of draws, by the part it plays. The same key and seed give the same draws wherever they are
+/// used: pieces on one cooker share their cooker's. A random id is no key: two devices would disagree.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct OwnerKey(u64);
 
@@ -31,28 +28,6 @@ impl OwnerKey {
             at += 1;
         }
         Self(hash)
-    }
-
-    fn of(id: &impl Display) -> Self {
-        Self::from_text(&id.to_string())
-    }
-}
-
-impl From<CookerId> for OwnerKey {
-    fn from(id: CookerId) -> Self {
-        Self::of(&id)
-    }
-}
-
-impl From<DishId> for OwnerKey {
-    fn from(id: DishId) -> Self {
-        Self::of(&id)
-    }
-}
-
-impl From<PieceId> for OwnerKey {
-    fn from(id: PieceId) -> Self {
-        Self::of(&id)
     }
 }
 

@@ -129,10 +129,10 @@ fn crossing(before: &Sample, next: &Sample, core: Temperature) -> TimeSpan {
 pub(super) fn members_of_own(
     settled: &Settled<'_>,
     own: OwnMethod,
+    key: OwnerKey,
     members: u32,
     seed: u64,
 ) -> Vec<Member> {
-    let key = OwnerKey::from(settled.id);
     let owners = Owners {
         cooker: key,
         piece: key,

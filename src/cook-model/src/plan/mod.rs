@@ -18,6 +18,7 @@ pub mod outlook;
 mod programme;
 mod put_on;
 pub mod range;
+mod role;
 #[cfg(test)]
 mod sample;
 mod scenario;

@@ -4,7 +4,6 @@ use super::hands::VENT;
 use super::method::{CutMethod, Settled};
 use super::{CookerKind, Cover, Dish, HoldPlace, Piece, Place, WrapWhen};
 use crate::forecast::{DishScenario, Knowledge, Owners};
-use crate::handover::identity::{CookerId, PieceId};
 use crate::physics::{
     self, CookerClass, Finish, PitChange, RestStage, Scenario, Surroundings, When, WrapChange,
 };
@@ -40,8 +39,8 @@ pub(super) const fn cooker_class(kind: CookerKind) -> CookerClass {
 pub(super) fn scenario(
     settled: &Settled<'_>,
     method: &CutMethod<'_>,
-    (piece_id, piece): (PieceId, &Piece),
-    (cooker_id, kind): (CookerId, CookerKind),
+    (piece, owners): (&Piece, Owners),
+    kind: CookerKind,
     pit: &[PitChange],
     place: &Place,
 ) -> DishScenario {
@@ -77,10 +76,7 @@ pub(super) fn scenario(
             first_time: settled.dish.first_time,
             ..Knowledge::default()
         },
-        owners: Owners {
-            cooker: cooker_id.into(),
-            piece: piece_id.into(),
-        },
+        owners,
     }
 }
 

@@ -16,6 +16,7 @@ use crate::plan::ensemble::{members_of_cut, members_of_own, reaches};
 use crate::plan::method::{Kind, Settled};
 use crate::plan::outlook::Hindrance;
 use crate::plan::programme::{hottest, pit_of_dish};
+use crate::plan::role::Roles;
 use crate::plan::scenario::scenario;
 use crate::plan::situation::Situation;
 use crate::plan::up::Crew;
@@ -34,6 +35,7 @@ pub(super) struct Work {
     plan: Plan,
     situation: Situation,
     problems: Vec<Problem>,
+    roles: Roles,
     members: u32,
     rounds: u32,
     settled: bool,
@@ -47,6 +49,7 @@ impl Work {
         let mut work = Self {
             problems: check(&plan, situation.now),
             settled: !dishes_move_each_other(&plan),
+            roles: Roles::of(&plan),
             plan,
             situation,
             members,
@@ -137,7 +140,10 @@ impl Work {
         }
         let members = match &settled.kind {
             Kind::Cut(method) => members_of_cut(&settled, method, &forecasts, self.plan.audience),
-            Kind::Own(own) => members_of_own(&settled, *own, self.members, SEED),
+            Kind::Own(own) => {
+                let owner = self.roles.own(id).ok_or(Hindrance::NoPieces)?;
+                members_of_own(&settled, *own, owner, self.members, SEED)
+            }
         };
         Placed::new(
             &self.plan,
@@ -205,9 +211,13 @@ impl Work {
             let Some(cooker) = cooker.filter(|_| hottest(pit).is_some()) else {
                 continue;
             };
-            for piece in &method.pieces {
-                let of = scenario(&settled, method, *piece, cooker, pit, &self.plan.place);
-                wanted.push((id, piece.0, shelf.place(of)));
+            for (piece_id, piece) in &method.pieces {
+                let Some(owners) = self.roles.owners(cooker.0, id, *piece_id) else {
+                    continue;
+                };
+                let piece = (*piece, owners);
+                let of = scenario(&settled, method, piece, cooker.1, pit, &self.plan.place);
+                wanted.push((id, *piece_id, shelf.place(of)));
             }
         }
         wanted
