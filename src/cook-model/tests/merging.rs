@@ -30,10 +30,7 @@ fn copy(replica: u64, edits: &[(u8, u32, u64)]) -> HandOver {
         match which % 3 {
             0 => plan.name = format!("Supper {value}"),
             1 => {
-                plan.guests = Guests {
-                    grown: value % 50,
-                    small: 0,
-                }
+                plan.guests = Guests::of(value % 50, 0);
             }
             _ => plan.promise = 0.5 + f64::from(value % 40) / 100.0,
         }

@@ -6,8 +6,7 @@ use cook_model::plan::outlook::{DishOutlook, DishTimes, Odds, Outlook, TableOutl
 use cook_model::plan::{CookerKind, Guests, Intact, Plan};
 use cook_model::provisions::fuel::{FireWeather, Fuel, LearnedFactor, Vessel, rate};
 use cook_model::provisions::shopping::{
-    Item, Money, PackKind, Price, PricedBy, Purchase, ShoppingNotes, SoldBy, Working, bill,
-    shopping_list,
+    Item, Money, PackKind, Price, PricedBy, Purchase, SoldBy, Working, bill, shopping_list,
 };
 use cook_model::provisions::{
     Hunger, IN_FRIDGE, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights, appetite,
@@ -54,16 +53,16 @@ fn supper(guests: Guests) -> Plan {
 }
 
 fn supper_for(grown: u32) -> Plan {
-    supper(Guests { grown, small: 4 })
+    supper(Guests::of(grown, 4))
 }
 
 proptest! {
     #[test]
     fn more_guests_never_buy_less(cut in cut(), grown in 0_u32..80, small in 0_u32..40, more in 1_u32..20) {
         let mouths = appetite(Sides::Some, Hunger::Usual, 1);
-        let few = mouths.wanted(Guests { grown, small });
-        let many = mouths.wanted(Guests { grown: grown + more, small });
-        let many_small = mouths.wanted(Guests { grown, small: small + more });
+        let few = mouths.wanted(Guests::of(grown, small));
+        let many = mouths.wanted(Guests::of(grown + more, small));
+        let many_small = mouths.wanted(Guests::of(grown, small + more));
         prop_assert!(to_buy(cut, many).bought >= to_buy(cut, few).bought);
         prop_assert!(to_buy(cut, many_small).bought >= to_buy(cut, few).bought);
         let pieces = |wanted| equal_pieces(cut, wanted).first().map_or(Mass::ZERO, |choice| choice.weights.bought);
@@ -173,17 +172,17 @@ proptest! {
         ticks in prop::collection::vec(any::<bool>(), 12), price in 1_i64..100_000, kilograms in 0.1_f64..30.0,
     ) {
         let plan = supper_for(14);
-        let plain = shopping_list(&plan, None, &BTreeMap::new(), &ShoppingNotes::default());
-        let mut notes = ShoppingNotes::default();
+        let plain = shopping_list(&plan, None, &BTreeMap::new());
+        let mut noted = plan.clone();
         for (line, ticked) in plain.lines.iter().zip(ticks) {
-            notes.purchases.insert(line.item, Purchase {
+            noted.purchases.insert(line.item, Purchase {
                 ticked,
                 amount: ticked.then_some(Quantity::Mass(Mass::from_kilograms(kilograms))),
                 price: Some(Price { money: Money(price), by: PricedBy::All }),
                 ..Purchase::default()
             });
         }
-        let noted = shopping_list(&plan, None, &BTreeMap::new(), &notes);
+        let noted = shopping_list(&noted, None, &BTreeMap::new());
         let order = |list: &cook_model::provisions::shopping::ShoppingList| -> Vec<Item> {
             list.lines.iter().map(|line| line.item).collect()
         };
@@ -196,12 +195,7 @@ proptest! {
 
 #[test]
 fn a_list_names_everything_once_by_aisle() {
-    let list = shopping_list(
-        &supper_for(14),
-        None,
-        &BTreeMap::new(),
-        &ShoppingNotes::default(),
-    );
+    let list = shopping_list(&supper_for(14), None, &BTreeMap::new());
     let mut seen: Vec<Item> = list.lines.iter().map(|line| line.item).collect();
     assert!(
         list.lines
@@ -227,12 +221,7 @@ fn a_list_names_everything_once_by_aisle() {
 
 #[test]
 fn salt_is_merged_over_dishes_and_shows_its_working() {
-    let list = shopping_list(
-        &supper_for(14),
-        None,
-        &BTreeMap::new(),
-        &ShoppingNotes::default(),
-    );
+    let list = shopping_list(&supper_for(14), None, &BTreeMap::new());
     let salt = list
         .lines
         .iter()
@@ -249,12 +238,7 @@ fn salt_is_merged_over_dishes_and_shows_its_working() {
 
 #[test]
 fn what_needs_a_forecast_waits_in_its_place() {
-    let list = shopping_list(
-        &supper_for(14),
-        None,
-        &BTreeMap::new(),
-        &ShoppingNotes::default(),
-    );
+    let list = shopping_list(&supper_for(14), None, &BTreeMap::new());
     let of = |item| {
         list.lines
             .iter()
@@ -275,17 +259,20 @@ fn what_needs_a_forecast_waits_in_its_place() {
 
 #[test]
 fn an_override_outlives_a_change_of_the_plan_and_is_marked() {
-    let mut notes = ShoppingNotes::default();
-    notes.purchases.insert(
+    let purchases = BTreeMap::from([(
         Item::Salt,
         Purchase {
             amount: Some(Quantity::Mass(Mass::from_grams(200.0))),
             already: Some(Quantity::Mass(Mass::from_grams(150.0))),
             ..Purchase::default()
         },
-    );
+    )]);
     for grown in [14, 30] {
-        let list = shopping_list(&supper_for(grown), None, &BTreeMap::new(), &notes);
+        let plan = Plan {
+            purchases: purchases.clone(),
+            ..supper_for(grown)
+        };
+        let list = shopping_list(&plan, None, &BTreeMap::new());
         let salt = list
             .lines
             .iter()
@@ -296,24 +283,22 @@ fn an_override_outlives_a_change_of_the_plan_and_is_marked() {
         // 50 g are missing: one small pack.
         assert_eq!(bought.packs.map(|(packs, _)| packs), Some(1));
     }
-    let text = serde_json::to_string(&notes).expect("json");
-    assert_eq!(
-        serde_json::from_str::<ShoppingNotes>(&text).expect("notes"),
-        notes
-    );
+    let text = serde_json::to_string(&purchases).expect("json");
+    let read: BTreeMap<Item, Purchase> = serde_json::from_str(&text).expect("purchases");
+    assert_eq!(read, purchases);
 }
 
 #[test]
 fn an_amount_in_the_wrong_kind_of_unit_is_left_aside_and_said() {
-    let mut notes = ShoppingNotes::default();
-    notes.purchases.insert(
+    let mut plan = supper_for(14);
+    plan.purchases.insert(
         Item::Salt,
         Purchase {
             already: Some(Quantity::Count(3)),
             ..Purchase::default()
         },
     );
-    let list = shopping_list(&supper_for(14), None, &BTreeMap::new(), &notes);
+    let list = shopping_list(&plan, None, &BTreeMap::new());
     let salt = list
         .lines
         .iter()
@@ -339,7 +324,7 @@ fn a_cooker_that_learned_asks_for_less_reserve() {
         factor = factor.after(1.3);
     }
     let amount = |learned: &BTreeMap<CookerId, LearnedFactor>| {
-        let list = shopping_list(&supper_for(14), None, learned, &ShoppingNotes::default());
+        let list = shopping_list(&supper_for(14), None, learned);
         let line = list
             .lines
             .iter()
@@ -407,12 +392,7 @@ fn a_forecast_fills_the_lines_that_waited() {
     let plan = supper_for(14);
     let worked_out = |hours| {
         let outlook = outlook(&plan, hours);
-        let list = shopping_list(
-            &plan,
-            Some(&outlook),
-            &BTreeMap::new(),
-            &ShoppingNotes::default(),
-        );
+        let list = shopping_list(&plan, Some(&outlook), &BTreeMap::new());
         move |item| {
             let line = list
                 .lines
@@ -459,22 +439,13 @@ fn butt(kilograms: f64) -> Offer {
 
 #[test]
 fn a_heavier_piece_feeds_more_costs_more_and_takes_more_room() {
-    let (plan, notes) = (supper_for(14), ShoppingNotes::default());
+    let plan = supper_for(14);
     let (dish, piece) = (DishId::new(1, 1), PieceId::new(2, 2));
-    let took = |kilograms, way| {
-        take_offer(&plan, &notes, dish, &butt(kilograms), way, piece).expect("taken")
-    };
-    let (small, small_notes) = took(3.8, SwapWay::Whole);
-    let (large, large_notes) = took(4.4, SwapWay::Whole);
-    let effect = swap_effect(
-        &small,
-        &small_notes,
-        None,
-        &BTreeMap::new(),
-        dish,
-        (&large, &large_notes),
-    )
-    .expect("both");
+    let took =
+        |kilograms, way| take_offer(&plan, dish, &butt(kilograms), way, piece).expect("taken");
+    let small = took(3.8, SwapWay::Whole);
+    let large = took(4.4, SwapWay::Whole);
+    let effect = swap_effect(&small, None, &BTreeMap::new(), dish, &large).expect("both");
     assert!(effect.after.portions.planned > effect.before.portions.planned);
     // 1.2 kg more at 7.20 a kilogram.
     assert_eq!(
@@ -483,7 +454,7 @@ fn a_heavier_piece_feeds_more_costs_more_and_takes_more_room() {
     );
     assert!(effect.after.room > effect.before.room);
     assert!(effect.grate.is_some());
-    let (halves, _) = took(4.4, SwapWay::CutInTwo);
+    let halves = took(4.4, SwapWay::CutInTwo);
     assert_eq!(portions(&halves).planned, portions(&large).planned);
     let count: u32 = halves.dishes[&dish]
         .pieces
@@ -495,30 +466,16 @@ fn a_heavier_piece_feeds_more_costs_more_and_takes_more_room() {
 
 #[test]
 fn another_cut_takes_its_own_method_and_a_dish_of_ones_own_has_no_piece() {
-    let (plan, notes) = (supper_for(14), ShoppingNotes::default());
+    let plan = supper_for(14);
     let offer = Offer {
         cut: CutId::PorkPicnic,
         ..butt(3.0)
     };
     let piece = PieceId::new(2, 2);
-    let (changed, _) = take_offer(
-        &plan,
-        &notes,
-        DishId::new(1, 1),
-        &offer,
-        SwapWay::Whole,
-        piece,
-    )
-    .expect("taken");
+    let changed =
+        take_offer(&plan, DishId::new(1, 1), &offer, SwapWay::Whole, piece).expect("taken");
     assert_eq!(changed.dishes[&DishId::new(1, 1)].wrap, None);
     assert_eq!(plan.dishes[&DishId::new(1, 1)].pieces.len(), 1);
-    let corn = take_offer(
-        &plan,
-        &notes,
-        DishId::new(1, 3),
-        &offer,
-        SwapWay::Whole,
-        piece,
-    );
+    let corn = take_offer(&plan, DishId::new(1, 3), &offer, SwapWay::Whole, piece);
     assert_eq!(corn.expect_err("no cut"), OfferError::NoSuchDish);
 }

@@ -13,7 +13,8 @@ use serde_json::{Map, Value};
 use std::collections::BTreeMap;
 
 /// Names of the collections, wherever they stand.
-pub(super) const COLLECTIONS: [&str; 4] = ["cookers", "crew", "dishes", "pieces"];
+pub(super) const COLLECTIONS: [&str; 6] =
+    ["cookers", "crew", "dishes", "extras", "pieces", "purchases"];
 
 /// Where a field stands, as names and ids with slashes between: `dishes/ID/pieces/ID/mass`.
 pub type FieldPath = String;

@@ -2,6 +2,7 @@
 
 use super::Order;
 use crate::handover::identity::DishId;
+use crate::provisions::fuel::{Fuel, Shape};
 use crate::units::{Area, Temperature, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -20,6 +21,20 @@ pub struct Cooker {
     pub grate: Area,
     /// Pit temperatures: the first at the start, the others in the order in which they come.
     pub programme: Vec<PitStep>,
+    /// What it burns. None: what its kind usually burns.
+    #[serde(default)]
+    pub fuel: Option<Fuel>,
+    /// Outer shape of its chamber by the ruler. None: reckoned from the kind and the grate.
+    #[serde(default)]
+    pub chamber: Option<Shape>,
+}
+
+impl Cooker {
+    /// What it burns: as the person says, else what its kind usually burns. None for a kitchen oven.
+    #[must_use]
+    pub fn burns(&self) -> Option<Fuel> {
+        Fuel::usual(self.kind).map(|usual| self.fuel.unwrap_or(usual))
+    }
 }
 
 /// The kinds of cooker that the trade tells apart.

@@ -18,10 +18,7 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
     let mut place = Ladder::default();
     let mut plan = Plan::new(serving);
     plan.name = "Harvest supper".to_owned();
-    plan.guests = Guests {
-        grown: 14,
-        small: 4,
-    };
+    plan.guests = Guests::of(14, 4);
     plan.appetite = Appetite {
         grown: Mass::from_grams(300.0),
         small: Mass::from_grams(150.0),
@@ -62,6 +59,8 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
                 kind,
                 grate,
                 programme,
+                fuel: None,
+                chamber: None,
             },
         );
         id

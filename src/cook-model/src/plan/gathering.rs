@@ -87,15 +87,44 @@ pub struct Guests {
     pub grown: u32,
     /// Small eaters: children.
     pub small: u32,
+    /// Of the grown, so many eat a quarter more.
+    #[serde(default)]
+    pub hearty: u32,
+    /// Of the grown, so many eat a quarter less.
+    #[serde(default)]
+    pub light: u32,
 }
 
 impl Default for Guests {
     fn default() -> Self {
-        Self { grown: 6, small: 0 }
+        Self::of(6, 0)
     }
 }
 
+/// How much more a hearty eater takes, and how much less a light one. Common practice.
+const MORE_OR_LESS: f64 = 0.25;
+
 impl Guests {
+    /// So many grown and so many small, of usual appetite.
+    #[must_use]
+    pub const fn of(grown: u32, small: u32) -> Self {
+        Self {
+            grown,
+            small,
+            hearty: 0,
+            light: 0,
+        }
+    }
+
+    /// The grown counted by what they eat: a hearty one for a quarter more, a light one for a quarter less. More hearty
+    /// and light ones than there are grown count as many as there are, the hearty first.
+    #[must_use]
+    pub fn grown_by_appetite(self) -> f64 {
+        let hearty = self.hearty.min(self.grown);
+        let light = self.light.min(self.grown - hearty);
+        f64::from(self.grown) + MORE_OR_LESS * (f64::from(hearty) - f64::from(light))
+    }
+
     /// Everybody at the table.
     #[must_use]
     pub const fn count(self) -> u32 {
@@ -130,7 +159,9 @@ impl Appetite {
     /// Cooked food wanted in all.
     #[must_use]
     pub fn wanted(&self, guests: Guests) -> Mass {
-        self.grown * f64::from(guests.grown) + self.small * f64::from(guests.small) + self.leftovers
+        self.grown * guests.grown_by_appetite()
+            + self.small * f64::from(guests.small)
+            + self.leftovers
     }
 }
 
@@ -208,8 +239,23 @@ mod tests {
     #[test]
     fn more_guests_never_want_less() {
         let appetite = Appetite::default();
-        let few = appetite.wanted(Guests { grown: 4, small: 1 });
-        let many = appetite.wanted(Guests { grown: 4, small: 2 });
+        let few = appetite.wanted(Guests::of(4, 1));
+        let many = appetite.wanted(Guests::of(4, 2));
         assert!(many > few);
+    }
+
+    #[test]
+    fn hearty_ones_want_more_and_light_ones_less_but_nobody_counts_twice() {
+        let of = |hearty, light| {
+            let guests = Guests {
+                hearty,
+                light,
+                ..Guests::of(4, 0)
+            };
+            guests.grown_by_appetite()
+        };
+        assert_eq!(of(0, 0), 4.0);
+        assert_eq!(of(2, 1), 4.25);
+        assert_eq!(of(9, 9), 5.0);
     }
 }

@@ -3,6 +3,7 @@
 mod check;
 mod cooker;
 mod crew;
+mod currency;
 mod day;
 mod demo;
 mod derive;
@@ -31,6 +32,7 @@ mod window;
 pub use check::{Problem, Trouble, check};
 pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
 pub use crew::{CrewMember, QuietHours};
+pub use currency::{Currency, NotACurrency};
 pub use demo::demo;
 pub use derive::{Planner, SEED, derive};
 pub use dish::{
@@ -41,7 +43,8 @@ pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange
 pub use mark::{Mark, marks};
 pub use situation::Situation;
 
-use crate::handover::identity::{CookerId, CrewId, DishId};
+use crate::handover::identity::{CookerId, CrewId, DishId, ExtraId};
+use crate::provisions::shopping::{Extra, Item, Purchase, Supplies};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -78,6 +81,18 @@ pub struct Plan {
     /// What is cooked.
     #[serde(default)]
     pub dishes: BTreeMap<DishId, Dish>,
+    /// What the person says about lines of the shopping list that were worked out.
+    #[serde(default)]
+    pub purchases: BTreeMap<Item, Purchase>,
+    /// Things of one's own on the shopping list.
+    #[serde(default)]
+    pub extras: BTreeMap<ExtraId, Extra>,
+    /// How this kitchen uses salt, rub, paper, foil and spray.
+    #[serde(default)]
+    pub supplies: Supplies,
+    /// The currency of every price in the plan. None: nobody has said yet.
+    #[serde(default)]
+    pub currency: Option<Currency>,
 }
 
 const fn nine_in_ten() -> f64 {
@@ -99,6 +114,22 @@ impl Plan {
             crew: BTreeMap::new(),
             cookers: BTreeMap::new(),
             dishes: BTreeMap::new(),
+            purchases: BTreeMap::new(),
+            extras: BTreeMap::new(),
+            supplies: Supplies::default(),
+            currency: None,
+        }
+    }
+
+    /// The plan without its shopping: all that the forecast rests on. Ticks and prices ask for no new one.
+    #[must_use]
+    pub fn without_shopping(&self) -> Self {
+        Self {
+            purchases: BTreeMap::new(),
+            extras: BTreeMap::new(),
+            supplies: Supplies::default(),
+            currency: None,
+            ..self.clone()
         }
     }
 }

@@ -191,6 +191,28 @@ ranges! {
     COOKERS = Count 0.0, 12.0, "The number of cookers", "Keep the ones that are lit.";
     /// People in a plan.
     CREW = Count 0.0, 20.0, "The number of people in the crew", "Keep the ones who lend a hand.";
+    /// Water in wood, wet basis.
+    WOOD_MOISTURE = Share 0.0, 0.6, "The water in the wood", "Covered and seasoned wood has 15 to 20 %.";
+    /// A side of a cooker's chamber.
+    CHAMBER_SIDE = Metre 0.1, 4.0, "A side of the chamber", "Measure the outside, legs and firebox left out.";
+    /// Rub on a square metre.
+    RUB = Kilogram 0.0, 2.0, "The rub on a square metre", "Usual is about {350 g|12 oz}.";
+    /// Salt in the rub.
+    SALT_IN_RUB = Share 0.0, 1.0, "The salt in the rub", "Enter its share by weight.";
+    /// Binder on a square metre.
+    BINDER = Kilogram 0.0, 1.0, "The binder on a square metre", "A thin film is enough.";
+    /// Width of a roll.
+    ROLL_WIDTH = Metre 0.15, 2.0, "The width of the roll", "It is printed on the box.";
+    /// Times around a piece.
+    TURNS = Count 1.0, 4.0, "The number of turns around a piece", "Two are usual.";
+    /// The way home with raw food.
+    COLD_TRAVEL = Second 0.0, 48.0 * HOUR, "The time on the way with raw food", "Enter the hours in the box.";
+    /// An amount on the shopping list, in its SI unit.
+    BOUGHT = Count 0.0, 100_000_000.0, "The amount on the list", "Enter what you want to buy.";
+    /// Things of one's own on the list.
+    EXTRAS = Count 0.0, 300.0, "The number of things of your own", "Take out what was bought long ago.";
+    /// A price in the smallest coin.
+    PRICE = Count 0.0, 1e12, "The price", "Enter what stands on the label.";
     /// Length of a name, in characters.
     NAME = Count 0.0, 200.0, "The length of a name in letters", "Shorten it; a note can hold the rest.";
 }

@@ -62,6 +62,8 @@ impl Sample {
                 when: PitWhen::Start,
                 set: Temperature::from_celsius(121.0),
             }],
+            fuel: None,
+            chamber: None,
         };
         self.plan.cookers.insert(id, cooker);
         id

@@ -31,7 +31,7 @@ pub fn fires(
         .into_iter()
         .filter(|(id, _)| plan.dishes.values().any(|dish| dish.cooker == Some(*id)))
         .filter_map(|(id, cooker)| {
-            let fuel = Fuel::usual(cooker.kind)?;
+            let fuel = cooker.burns()?;
             let factor = learned.get(&id).copied().unwrap_or_default();
             let need = burn(plan, outlook, id, cooker, fuel, factor).map(|burn| fuel_need(&burn));
             Some((id, FireNeed { fuel, need }))
@@ -85,13 +85,21 @@ fn burn(
     };
     Some(Burn {
         kind: cooker.kind,
-        vessel: Vessel::for_grate(cooker.kind, cooker.grate)?,
+        vessel: vessel(cooker)?,
         fuel,
         weather: FireWeather::from(&plan.place),
         stretches: stretches(cooker, outlook, id, span.from, lasts),
         longer: longer.clamp(1.0, 3.0),
         meat,
         learned,
+    })
+}
+
+fn vessel(cooker: &Cooker) -> Option<Vessel> {
+    let vessel = Vessel::for_grate(cooker.kind, cooker.grate)?;
+    Some(match cooker.chamber {
+        Some(chamber) => vessel.with_chamber(chamber),
+        None => vessel,
     })
 }
 

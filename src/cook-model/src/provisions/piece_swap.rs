@@ -2,7 +2,7 @@
 
 use super::offer::{Offer, OfferError, SwapWay};
 use super::portions::portions;
-use super::shopping::{Bill, Item, Purchase, ShoppingNotes, bill, shopping_list};
+use super::shopping::{Bill, Item, Purchase, bill, shopping_list};
 use super::size::grate_room;
 use super::weights::{Weights, dish_weights};
 use crate::handover::identity::{CookerId, DishId, PieceId};
@@ -13,21 +13,20 @@ use crate::units::Area;
 use serde::Serialize;
 use std::collections::BTreeMap;
 
-/// The plan, and the person's notes on the list, with the offer taken: its pieces replace those of the dish, its price
-/// that of the line. `piece` is a new id from the caller.
+/// The plan with the offer taken: its pieces replace those of the dish, its price that of the line on the list. `piece`
+/// is a new id from the caller.
 ///
 /// # Errors
 /// If the offer cannot be reckoned with, or the dish has no cut.
 pub fn take_offer(
     plan: &Plan,
-    notes: &ShoppingNotes,
     dish: DishId,
     offer: &Offer,
     way: SwapWay,
     piece: PieceId,
-) -> Result<(Plan, ShoppingNotes), OfferError> {
+) -> Result<Plan, OfferError> {
     let mass = offer.checked()?;
-    let (mut plan, mut notes) = (plan.clone(), notes.clone());
+    let mut plan = plan.clone();
     let planned = plan.dishes.get_mut(&dish).ok_or(OfferError::NoSuchDish)?;
     let Food::Cut { cut } = &mut planned.food else {
         return Err(OfferError::NoSuchDish);
@@ -42,14 +41,14 @@ pub fn take_offer(
     }
     planned.pieces = BTreeMap::from([(piece, offer.piece(mass, way))]);
     if let Some(price) = offer.price {
-        let purchase = notes.purchases.entry(Item::Meat(dish)).or_default();
+        let purchase = plan.purchases.entry(Item::Meat(dish)).or_default();
         *purchase = Purchase {
             price: Some(price),
             amount: None,
             ..*purchase
         };
     }
-    Ok((plan, notes))
+    Ok(plan)
 }
 
 /// One side of the comparison.
@@ -82,15 +81,14 @@ pub struct SwapEffect {
 /// If the offer cannot be reckoned with, or the dish has no cut.
 pub fn swap_effect(
     plan: &Plan,
-    notes: &ShoppingNotes,
     outlook: Option<&Outlook>,
     learned: &BTreeMap<CookerId, LearnedFactor>,
     dish: DishId,
-    changed: (&Plan, &ShoppingNotes),
+    changed: &Plan,
 ) -> Result<SwapEffect, OfferError> {
-    let side = |plan: &Plan, notes: &ShoppingNotes| {
+    let side = |plan: &Plan| {
         let planned = plan.dishes.get(&dish).ok_or(OfferError::NoSuchDish)?;
-        let list = shopping_list(plan, outlook, learned, notes);
+        let list = shopping_list(plan, outlook, learned);
         let shares = plan
             .dishes
             .values()
@@ -104,8 +102,8 @@ pub fn swap_effect(
     };
     let cooker = plan.dishes.get(&dish).and_then(|dish| dish.cooker);
     Ok(SwapEffect {
-        before: side(plan, notes)?,
-        after: side(changed.0, changed.1)?,
+        before: side(plan)?,
+        after: side(changed)?,
         grate: cooker
             .and_then(|cooker| plan.cookers.get(&cooker))
             .map(|cooker| cooker.grate),

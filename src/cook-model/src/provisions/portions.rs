@@ -108,10 +108,7 @@ mod tests {
 
     #[test]
     fn buying_divides_by_the_yield() {
-        let wanted = Appetite::default().wanted(Guests {
-            grown: 10,
-            small: 0,
-        });
+        let wanted = Appetite::default().wanted(Guests::of(10, 0));
         let buy = to_buy(CutId::PorkShoulderButt, wanted);
         // 2 kg on the plate / 0.578 (USDA SR28, 10083) / 0.95 left by the knife.
         assert!((buy.bought.kilograms() - 3.642).abs() < 1e-3);

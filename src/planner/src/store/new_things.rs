@@ -50,6 +50,8 @@ pub fn cooker(kind: CookerKind, pit: Temperature, order: Order) -> Cooker {
             when: PitWhen::Start,
             set: pit,
         }],
+        fuel: None,
+        chamber: None,
     }
 }
 

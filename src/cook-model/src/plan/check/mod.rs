@@ -3,6 +3,7 @@
 mod dishes;
 mod gathering;
 mod problem;
+mod shopping;
 
 pub use problem::{Problem, Trouble};
 
@@ -16,6 +17,7 @@ pub fn check(plan: &Plan, now: Moment) -> Vec<Problem> {
     let mut found = Found(Vec::new());
     gathering::check(plan, now, &mut found);
     dishes::check(plan, &mut found);
+    shopping::check(plan, &mut found);
     found.0
 }
 

@@ -58,6 +58,8 @@ fn sound() -> Plan {
             when: PitWhen::Start,
             set: celsius(121.0),
         }],
+        fuel: None,
+        chamber: None,
     };
     plan.cookers.insert(cooker_id(), cooker);
     plan
@@ -206,7 +208,7 @@ fn the_gathering() {
         plan.serving.local = "2026-09-01T18:00:00".parse().expect("a date and time");
     });
     finds("guests", "between 1 and 1000", |plan| {
-        plan.guests = Guests { grown: 0, small: 0 };
+        plan.guests = Guests::of(0, 0);
     });
     finds("place", "height above the sea", |plan| {
         plan.place.altitude = Length::from_metres(9000.0);

@@ -208,7 +208,7 @@ proptest! {
     #[test]
     fn more_guests_never_want_less(grown in 1..60u32, more in 0..20u32) {
         let (mut sample, _) = brisket();
-        sample.plan.guests = Guests { grown, small: 0 };
+        sample.plan.guests = Guests::of(grown, 0);
         let few = food_planned(&sample.plan);
         sample.plan.guests.grown += more;
         let many = food_planned(&sample.plan);

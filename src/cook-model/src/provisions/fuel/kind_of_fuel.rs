@@ -3,10 +3,11 @@
 use crate::plan::CookerKind;
 use crate::provisions::Quantity;
 use crate::units::{Energy, Mass};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// What is burnt.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "is", rename_all = "snake_case")]
 pub enum Fuel {
     /// Split hardwood.

@@ -2,11 +2,12 @@
 
 use crate::plan::CookerKind;
 use crate::units::{Area, Length};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::f64::consts::PI;
 
 /// The outer shape of a chamber.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(tag = "is", rename_all = "snake_case")]
 pub enum Shape {
     /// A lying barrel.
@@ -57,6 +58,21 @@ impl Shape {
                 2.0 * (w * d + w * h + d * h)
             }
         })
+    }
+
+    /// Its dimensions, in the order in which they are asked for.
+    #[must_use]
+    pub fn sides(&self) -> Vec<Length> {
+        match *self {
+            Self::LyingBarrel { diameter, length } => vec![diameter, length],
+            Self::StandingBarrel { diameter, height } => vec![diameter, height],
+            Self::Ball { diameter } => vec![diameter],
+            Self::Cabinet {
+                width,
+                depth,
+                height,
+            } => vec![width, depth, height],
+        }
     }
 
     /// The same shape with every dimension so many times as large.

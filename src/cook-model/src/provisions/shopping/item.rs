@@ -2,14 +2,18 @@
 
 use super::aisle::Aisle;
 use crate::handover::identity::{DishId, ExtraId};
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
 use thiserror::Error;
 
 /// What is bought.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, JsonSchema,
+)]
 #[serde(into = "String", try_from = "String")]
+#[schemars(with = "String", extend("pattern" = "^[0-9A-Za-z_]{1,64}$"))]
 pub enum Item {
     /// The pieces of a dish.
     Meat(DishId),

@@ -4,7 +4,7 @@ use super::super::quantity::Quantity;
 use super::aisle::Aisle;
 use super::item::Item;
 use super::money::{Money, Price};
-use super::notes::{Purchase, ShoppingNotes};
+use super::notes::Purchase;
 use super::shop_unit::{PackKind, ShopAmount, SoldBy};
 use super::working::Working;
 use super::{dry_goods, fire, household, meat};
@@ -96,11 +96,10 @@ pub fn shopping_list(
     plan: &Plan,
     outlook: Option<&Outlook>,
     learned: &BTreeMap<CookerId, LearnedFactor>,
-    notes: &ShoppingNotes,
 ) -> ShoppingList {
     let times = Times(outlook);
     let fires: Vec<(CookerId, Fire)> = fires(plan, outlook, learned);
-    let supplies = &notes.supplies;
+    let supplies = &plan.supplies;
     let drafts = meat::lines(plan)
         .into_iter()
         .chain(dry_goods::lines(plan, supplies, &times))
@@ -110,15 +109,11 @@ pub fn shopping_list(
     let mut lines: Vec<Line> = drafts
         .filter_map(|draft| {
             let aisle = draft.item.aisle()?;
-            let purchase = notes
-                .purchases
-                .get(&draft.item)
-                .copied()
-                .unwrap_or_default();
+            let purchase = plan.purchases.get(&draft.item).copied().unwrap_or_default();
             Some(line(plan, draft, aisle, &purchase))
         })
         .collect();
-    for (id, extra) in in_order(&notes.extras, |extra| &extra.order) {
+    for (id, extra) in in_order(&plan.extras, |extra| &extra.order) {
         let purchase = Purchase {
             price: extra.price,
             ticked: extra.ticked,

@@ -19,7 +19,7 @@ pub use bill::{Bill, bill};
 pub use item::{Item, NotAnItem};
 pub use list::{Line, ShoppingList, shopping_list};
 pub use money::{Money, Price, PricedBy};
-pub use notes::{Extra, Purchase, ShoppingNotes};
+pub use notes::{Extra, Purchase};
 pub use shop_unit::{Pack, PackKind, ShopAmount, SoldBy};
 pub use supplies::Supplies;
 pub use working::{SaltPart, Working};

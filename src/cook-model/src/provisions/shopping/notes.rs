@@ -2,15 +2,11 @@
 
 use super::super::quantity::Quantity;
 use super::aisle::Aisle;
-use super::item::Item;
 use super::money::Price;
 use super::shop_unit::SoldBy;
-use super::supplies::Supplies;
-use crate::handover::identity::ExtraId;
 use crate::plan::Order;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
-use std::collections::BTreeMap;
 
 /// What the person says about a line that was worked out.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
@@ -54,18 +50,4 @@ pub struct Extra {
     /// In the basket, or paid.
     #[serde(default)]
     pub ticked: bool,
-}
-
-/// All that the person says about the shopping of a plan.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-pub struct ShoppingNotes {
-    /// About lines that are worked out.
-    #[serde(default)]
-    pub purchases: BTreeMap<Item, Purchase>,
-    /// Things of one's own.
-    #[serde(default)]
-    pub extras: BTreeMap<ExtraId, Extra>,
-    /// How rub, paper, foil and spray are used.
-    #[serde(default)]
-    pub supplies: Supplies,
 }

@@ -108,6 +108,8 @@ impl Sample {
             kind: CookerKind::Offset,
             grate: Area::from_square_metres(0.5),
             programme: Vec::new(),
+            fuel: None,
+            chamber: None,
         };
         self.plan.cookers.insert(id, cooker);
         id
