@@ -22,10 +22,10 @@ pub struct Cooker {
     /// Pit temperatures: the first at the start, the others in the order in which they come.
     pub programme: Vec<PitStep>,
     /// What it burns. None: what its kind usually burns.
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub fuel: Option<Fuel>,
     /// Outer shape of its chamber by the ruler. None: reckoned from the kind and the grate.
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub chamber: Option<Shape>,
 }
 

@@ -91,7 +91,7 @@ pub struct Plan {
     #[serde(default)]
     pub supplies: Supplies,
     /// The currency of every price in the plan. None: nobody has said yet.
-    #[serde(default)]
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     pub currency: Option<Currency>,
 }
 

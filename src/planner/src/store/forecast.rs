@@ -6,7 +6,7 @@ use crate::device::worker::{Heard, Reckoner};
 use crate::reckon::{Effort, Question};
 use cook_model::handover::identity::PlanId;
 use cook_model::plan::outlook::Outlook;
-use cook_model::plan::{Plan, Situation, Zone};
+use cook_model::plan::{Situation, Zone};
 use leptos::prelude::*;
 use std::sync::Arc;
 
@@ -63,10 +63,15 @@ impl Store {
         let reckoner = StoredValue::new_local(Reckoner::new(heard));
         // Findings such as “should have gone on by now” follow the clock, but not every minute.
         let quarter = Memo::new(move |_| self.now.get().unix_seconds().div_euclid(900));
+        // Ticks and prices change nothing that the forecast rests on.
+        let rests_on = Memo::new(move |_| {
+            self.plan
+                .with(|plan| Some(plan.as_ref()?.without_shopping()))
+        });
         Effect::new(move |_| {
             quarter.track();
             let open = self.open_id.get();
-            let Some(plan) = self.plan.get() else {
+            let Some(plan) = rests_on.get() else {
                 self.forecast.set(Forecast::default());
                 return;
             };
@@ -87,10 +92,7 @@ impl Store {
                     Some(held) => situation.after(held.journal()),
                     None => situation,
                 });
-            let question = Question {
-                plan: Plan::clone(&plan),
-                situation,
-            };
+            let question = Question { plan, situation };
             reckoner.with_value(|reckoner| reckoner.ask(question));
         });
     }
