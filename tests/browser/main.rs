@@ -8,5 +8,6 @@ mod crash;
 mod install;
 mod offline;
 mod planning;
+mod shopping;
 mod support;
 mod update;

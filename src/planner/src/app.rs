@@ -7,6 +7,7 @@ use crate::route::{Route, use_route};
 use crate::screens::gathering::Gathering;
 use crate::screens::plans::Plans;
 use crate::screens::run_sheet::RunSheet;
+use crate::screens::shopping::Shopping;
 use crate::store::{Loaded, Store};
 use leptos::prelude::*;
 
@@ -28,6 +29,7 @@ pub fn App(
         <Notices newer />
         {move || match route.get() {
             Route::Gathering => view! { <Gathering /> }.into_any(),
+            Route::Shopping => view! { <Shopping /> }.into_any(),
             Route::RunSheet => view! { <RunSheet /> }.into_any(),
             Route::Plans => view! { <Plans /> }.into_any(),
         }}

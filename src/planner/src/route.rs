@@ -8,6 +8,8 @@ pub enum Route {
     /// The answer, the dishes and what they rest on.
     #[default]
     Gathering,
+    /// What to buy, and what it costs.
+    Shopping,
     /// The day, step by step.
     RunSheet,
     /// All plans on this device.
@@ -19,6 +21,7 @@ impl Route {
     #[must_use]
     pub fn from_hash(hash: &str) -> Self {
         match hash.trim_start_matches('#') {
+            "shopping" => Self::Shopping,
             "run-sheet" => Self::RunSheet,
             "plans" => Self::Plans,
             _ => Self::Gathering,
@@ -30,6 +33,7 @@ impl Route {
     pub const fn href(self) -> &'static str {
         match self {
             Self::Gathering => "#gathering",
+            Self::Shopping => "#shopping",
             Self::RunSheet => "#run-sheet",
             Self::Plans => "#plans",
         }
@@ -58,7 +62,12 @@ mod tests {
 
     #[test]
     fn every_route_leads_back_to_itself() {
-        for route in [Route::Gathering, Route::RunSheet, Route::Plans] {
+        for route in [
+            Route::Gathering,
+            Route::Shopping,
+            Route::RunSheet,
+            Route::Plans,
+        ] {
             assert_eq!(Route::from_hash(route.href()), route);
         }
         assert_eq!(Route::from_hash(""), Route::Gathering);

@@ -1,7 +1,9 @@
 //! Random numbers for ids, from the browser's own source.
 
 use super::clock::wall_milliseconds;
-use cook_model::handover::identity::{CookerId, CrewId, DishId, PieceId, PlanId, ReplicaId};
+use cook_model::handover::identity::{
+    CookerId, CrewId, DishId, ExtraId, PieceId, PlanId, ReplicaId,
+};
 
 /// A source of ids for everything made on this device.
 #[derive(Clone, Copy, Debug)]
@@ -46,6 +48,13 @@ impl Ids {
     pub fn crew(self) -> CrewId {
         let (wall, random) = self.parts();
         CrewId::new(wall, random)
+    }
+
+    /// For a thing of one's own on the list.
+    #[must_use]
+    pub fn extra(self) -> ExtraId {
+        let (wall, random) = self.parts();
+        ExtraId::new(wall, random)
     }
 
     /// For this copy of the app.

@@ -4,6 +4,7 @@ pub mod clock;
 pub mod files;
 pub mod ids;
 pub mod locale;
+pub mod money;
 pub mod screen;
 pub mod service_worker;
 pub mod storage;

@@ -2,7 +2,8 @@
 
 use super::units::{LengthUnit, MassUnit, TemperatureScale, Units};
 use super::{NO_BREAK, number};
-use cook_model::units::{Area, Length, Mass, Temperature, TemperatureDifference};
+use cook_model::provisions::Quantity;
+use cook_model::units::{Area, Energy, Length, Mass, Temperature, TemperatureDifference, Volume};
 
 /// A kind of quantity. Values are in the SI unit in which the plan keeps them (temperatures in °C, times in s).
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -37,6 +38,14 @@ pub enum Measure {
     Hours,
     /// Things.
     Count,
+    /// Volume of something in a bottle, m³.
+    Volume,
+    /// Length of something from a roll, m.
+    RollLength,
+    /// Current, J, shown in kWh.
+    Current,
+    /// Money in the smallest coin, of which so many digits stand behind the point.
+    Money(u8),
 }
 
 /// How one unit shows a measure.
@@ -60,6 +69,18 @@ impl Measure {
             Self::SmallMass
         } else {
             Self::Mass
+        }
+    }
+
+    /// The measure in which an amount reads best.
+    #[must_use]
+    pub fn of(quantity: Quantity, units: Units) -> Self {
+        match quantity {
+            Quantity::Mass(mass) => Self::for_mass(mass, units),
+            Quantity::Volume(_) => Self::Volume,
+            Quantity::Length(_) => Self::RollLength,
+            Quantity::Count(_) => Self::Count,
+            Quantity::Energy(_) => Self::Current,
         }
     }
 
@@ -158,6 +179,51 @@ impl Measure {
             Self::Minutes => scale("min", 5.0, 0, |s| s / 60.0, |min| min * 60.0),
             Self::Hours => scale("h", 0.5, 2, |s| s / 3600.0, |h| h * 3600.0),
             Self::Count => scale("", 1.0, 0, SAME, SAME),
+            // A US fluid ounce is 29.5735295625 ml (exact by definition).
+            Self::Volume if pounds => scale(
+                "fl\u{a0}oz",
+                1.0,
+                0,
+                |m3| Volume::from_cubic_metres(m3).millilitres() / 29.573_529_562_5,
+                |oz| Volume::from_millilitres(oz * 29.573_529_562_5).cubic_metres(),
+            ),
+            Self::Volume => scale(
+                "ml",
+                50.0,
+                0,
+                |m3| Volume::from_cubic_metres(m3).millilitres(),
+                |ml| Volume::from_millilitres(ml).cubic_metres(),
+            ),
+            Self::RollLength if inches => scale(
+                "ft",
+                1.0,
+                1,
+                |m| Length::from_metres(m).inches() / 12.0,
+                |ft| Length::from_inches(ft * 12.0).metres(),
+            ),
+            Self::RollLength => scale("m", 0.5, 1, SAME, SAME),
+            Self::Current => scale(
+                "kWh",
+                1.0,
+                1,
+                |j| Energy::from_joules(j).kilowatt_hours(),
+                |kwh| Energy::from_kilowatt_hours(kwh).joules(),
+            ),
+            Self::Money(0) => scale("", 10.0, 0, SAME, SAME),
+            Self::Money(3) => scale(
+                "",
+                0.1,
+                3,
+                |coins| coins / 1000.0,
+                |all| (all * 1000.0).round(),
+            ),
+            Self::Money(_) => scale(
+                "",
+                0.1,
+                2,
+                |coins| coins / 100.0,
+                |all| (all * 100.0).round(),
+            ),
         }
     }
 

@@ -13,6 +13,7 @@ pub use units::{LengthUnit, MassUnit, TemperatureScale, Units};
 use chrono::NaiveTime;
 use cook_model::plan::Zone;
 use cook_model::plan::outlook::{Odds, Window};
+use cook_model::provisions::Quantity;
 use cook_model::units::{Area, Length, Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
 use std::sync::Arc;
 
@@ -103,6 +104,12 @@ impl Formats {
     #[must_use]
     pub fn mass(&self, mass: Mass) -> String {
         Measure::for_mass(mass, self.units).say(mass.kilograms(), self.units)
+    }
+
+    /// An amount of anything, in the unit in which it reads best.
+    #[must_use]
+    pub fn quantity(&self, quantity: Quantity) -> String {
+        Measure::of(quantity, self.units).say(quantity.number(), self.units)
     }
 
     /// A thickness by the ruler: `11 cm`, `4.5 in`.

@@ -17,6 +17,7 @@ pub fn Bar(
     view! {
         <nav class="bar" aria-label="Screens">
             {link(Route::Gathering)}
+            {link(Route::Shopping)}
             {link(Route::RunSheet)}
         </nav>
     }

@@ -3,3 +3,4 @@
 pub mod gathering;
 pub mod plans;
 pub mod run_sheet;
+pub mod shopping;

@@ -1,6 +1,7 @@
 //! What a change was about, for the line that offers to take it back.
 
-use cook_model::handover::identity::{CookerId, CrewId, DishId};
+use cook_model::handover::identity::{CookerId, CrewId, DishId, ExtraId};
+use cook_model::provisions::shopping::Item;
 
 /// A change of a plan.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -37,6 +38,16 @@ pub enum Edit {
     DishAdded(String),
     /// A dish was taken off the menu.
     DishTakenOff(String),
+    /// A line of the shopping list.
+    Line(Item),
+    /// A thing of one's own on the list.
+    Extra(ExtraId),
+    /// A thing of one's own came on the list.
+    ExtraAdded(String),
+    /// A thing of one's own was taken off it.
+    ExtraTakenOff(String),
+    /// The currency of all prices.
+    Currency,
     /// A file was merged in.
     TakenIn,
 }
@@ -53,6 +64,8 @@ impl Edit {
                 | Self::CookerWent(_)
                 | Self::DishAdded(_)
                 | Self::DishTakenOff(_)
+                | Self::ExtraAdded(_)
+                | Self::ExtraTakenOff(_)
                 | Self::TakenIn
         )
     }

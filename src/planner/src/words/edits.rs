@@ -25,6 +25,14 @@ pub fn edit(edit: &Edit, plan: &Plan) -> String {
         Edit::Dish(id) => name(plan.dishes.get(id).map(|one| &one.name), "dish"),
         Edit::DishAdded(name) => format!("{} added", or(name, "dish")),
         Edit::DishTakenOff(name) => format!("{} taken off", or(name, "dish")),
+        Edit::Line(item) => super::shopping::item(*item, plan),
+        Edit::Extra(id) => name(
+            plan.extras.get(id).map(|one| &one.name),
+            "a thing of your own",
+        ),
+        Edit::ExtraAdded(name) => format!("{} on the list", or(name, "a thing of your own")),
+        Edit::ExtraTakenOff(name) => format!("{} off the list", or(name, "a thing of your own")),
+        Edit::Currency => "currency".to_owned(),
         Edit::TakenIn => format!("file taken into {}", plan_name(&plan.name)),
     }
 }

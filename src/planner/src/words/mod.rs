@@ -18,6 +18,7 @@ pub mod reasons;
 pub mod run_sheet;
 pub mod saving;
 pub mod screens;
+pub mod shopping;
 pub mod steps;
 pub mod taking_in;
 pub mod times;

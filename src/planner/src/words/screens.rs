@@ -8,6 +8,7 @@ use crate::store::Light;
 pub const fn screen(route: Route) -> &'static str {
     match route {
         Route::Gathering => "Gathering",
+        Route::Shopping => "Shopping",
         Route::RunSheet => "Run sheet",
         Route::Plans => "Plans",
     }
