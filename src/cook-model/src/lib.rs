@@ -7,6 +7,7 @@ pub mod answers;
 pub mod doneness;
 pub mod forecast;
 pub mod handover;
+pub mod live;
 pub mod meat;
 pub mod physics;
 pub mod plan;

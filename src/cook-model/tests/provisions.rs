@@ -1,6 +1,7 @@
 //! What must hold for every plan: more guests never buy less, nothing is ever short, changes stay where they are.
 
 use cook_model::handover::identity::{CookerId, DishId, PieceId};
+use cook_model::live::Stage;
 use cook_model::meat::CutId;
 use cook_model::plan::outlook::{DishOutlook, DishTimes, Odds, Outlook, TableOutlook, Window};
 use cook_model::plan::{CookerKind, Guests, Intact, Plan};
@@ -371,6 +372,8 @@ fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
             served: Mass::from_kilograms(4.0),
             assumed: Vec::new(),
         }),
+        stage: Stage::NotOn,
+        live: None,
     };
     Outlook {
         members: 10,

@@ -1,7 +1,8 @@
 //! What happened: entries that are only ever added. Striking one out is another entry.
 
-use super::identity::{CookerId, CrewId, DishId, EntryId, PieceId, ReplicaId};
-use crate::units::{Length, Mass, Moment, Temperature};
+use super::event::KnownEvent;
+use super::identity::{CrewId, EntryId, ReplicaId};
+use crate::units::Moment;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
@@ -52,159 +53,6 @@ pub enum Event {
     Other(Map<String, Value>),
 }
 
-/// The kinds of event that this version knows.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
-#[serde(tag = "is", rename_all = "snake_case", deny_unknown_fields)]
-pub enum KnownEvent {
-    /// A dish went on.
-    On {
-        /// Which.
-        dish: DishId,
-    },
-    /// A probe went into a piece.
-    ProbeIn {
-        /// Which piece.
-        piece: PieceId,
-    },
-    /// A core was read.
-    Core {
-        /// Which piece.
-        piece: PieceId,
-        /// The reading.
-        reading: Temperature,
-        /// The probe may have touched bone or air.
-        #[serde(default)]
-        doubtful: bool,
-    },
-    /// The air of a cooker was read.
-    Pit {
-        /// Which cooker.
-        cooker: CookerId,
-        /// The reading.
-        reading: Temperature,
-    },
-    /// A cooker was set to a temperature.
-    PitSet {
-        /// Which cooker.
-        cooker: CookerId,
-        /// The setting.
-        set: Temperature,
-    },
-    /// The fire was fed.
-    Fed {
-        /// Which cooker.
-        cooker: CookerId,
-        /// How much fuel.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        fuel: Option<Mass>,
-    },
-    /// A lid was opened and shut again.
-    LidOpen {
-        /// Which cooker.
-        cooker: CookerId,
-    },
-    /// A dish was turned.
-    Turned {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish was sprayed.
-    Sprayed {
-        /// Which.
-        dish: DishId,
-    },
-    /// A piece was wrapped.
-    Wrapped {
-        /// Which.
-        piece: PieceId,
-        /// In what.
-        cover: crate::plan::Cover,
-    },
-    /// A piece was unwrapped.
-    Unwrapped {
-        /// Which.
-        piece: PieceId,
-    },
-    /// A dish was moved into an oven.
-    MovedToOven {
-        /// Which.
-        dish: DishId,
-        /// Air of the oven.
-        air: Temperature,
-    },
-    /// A dish came off.
-    Off {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish was left to vent.
-    Vented {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish went into the box.
-    Boxed {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish was sliced or pulled.
-    Sliced {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish was taken out of the fridge, raw.
-    TakenOut {
-        /// Which.
-        dish: DishId,
-    },
-    /// A dish went back into the fridge, raw.
-    PutBack {
-        /// Which.
-        dish: DishId,
-    },
-    /// The fire of a cooker went out, or its power.
-    FireOut {
-        /// Which cooker.
-        cooker: CookerId,
-    },
-    /// The fire of a cooker burns again.
-    FireBack {
-        /// Which cooker.
-        cooker: CookerId,
-    },
-    /// A dish came to the table, without heat.
-    Served {
-        /// Which.
-        dish: DishId,
-    },
-    /// What is left of a dish was put away to get cold.
-    Chilled {
-        /// Which.
-        dish: DishId,
-        /// Depth of the layer, or thickness of the piece.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        depth: Option<Length>,
-        /// In ice water.
-        #[serde(default)]
-        ice: bool,
-    },
-    /// What was cold is heated up again.
-    Reheating {
-        /// Which.
-        dish: DishId,
-    },
-    /// Words of one's own.
-    Note {
-        /// The words.
-        text: String,
-    },
-    /// An earlier entry is struck out.
-    Struck {
-        /// Which.
-        entry: EntryId,
-    },
-}
-
 /// Everything that happened, by id. Merging is the union.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize, JsonSchema)]
 #[serde(transparent)]
@@ -246,6 +94,7 @@ impl Journal {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::handover::identity::CookerId;
     use serde_json::json;
 
     #[test]

@@ -2,6 +2,7 @@
 
 mod decode;
 mod document;
+mod event;
 pub mod file;
 pub mod identity;
 mod journal;
@@ -9,6 +10,7 @@ mod stamp;
 
 pub use decode::{Reading, Unreadable};
 pub use document::{Document, Field, FieldPath};
+pub use event::{FuelKind, Gauge, HeatLoss, KnownEvent, ProbeFeel, ProbePlace};
 pub use file::{HandOver, Refusal};
-pub use journal::{Entry, Event, Journal, KnownEvent, ReplicaText};
+pub use journal::{Entry, Event, Journal, ReplicaText};
 pub use stamp::{Clock, NotAStamp, Stamp};

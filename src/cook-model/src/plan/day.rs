@@ -85,8 +85,8 @@ impl<'a> Placed<'a> {
             on: span.latest,
             is_on: false,
         };
-        match situation.went_on.get(&placed.settled.id) {
-            Some(on) => (placed.on, placed.is_on) = (*on, true),
+        match situation.went_on().remove(&placed.settled.id) {
+            Some(on) => (placed.on, placed.is_on) = (on, true),
             None => placed.on = placed.aimed(situation.now, crew),
         }
         Ok(placed)

@@ -1,6 +1,7 @@
 //! What the model makes of a plan: windows, odds, steps and findings. Worked out anew each time; never stored.
 
 use crate::handover::identity::{CookerId, CrewId, DishId};
+use crate::live::{Live, Stage};
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
 use serde::{Deserialize, Serialize};
 
@@ -96,6 +97,12 @@ pub struct DishOutlook {
     pub hue: u8,
     /// The forecast, or why there is none.
     pub forecast: Result<DishTimes, Hindrance>,
+    /// How far it is, by what was logged.
+    #[serde(default)]
+    pub stage: Stage,
+    /// The forecast that rests on what was logged. None before it is on, or without a forecast.
+    #[serde(default)]
+    pub live: Option<Live>,
 }
 
 /// When a dish goes on and is ready, if it goes on at the time aimed for.

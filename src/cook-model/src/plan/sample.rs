@@ -10,7 +10,8 @@ use super::{
     BasisOfWeight, Cooker, CookerKind, CrewMember, Dish, Food, Intact, Order, OwnPlace, Piece,
     PitStep, PitWhen, Plan, QuietHours, Serving, Zone,
 };
-use crate::handover::identity::{CookerId, CrewId, DishId, PieceId};
+use crate::handover::identity::{CookerId, CrewId, DishId, EntryId, PieceId, ReplicaId};
+use crate::handover::{Entry, Event, KnownEvent, ReplicaText};
 use crate::units::{Area, Mass, Moment, Temperature, TimeSpan};
 use proptest::prelude::*;
 
@@ -40,6 +41,25 @@ impl Sample {
             situation: Situation::new(at("2026-09-05T18:00:00"), Zone::fixed(0)),
             next: 0,
         }
+    }
+
+    /// Logs that a dish went on.
+    pub(super) fn put_on(&mut self, dish: DishId, on: Moment) {
+        self.log(on, KnownEvent::On { dish });
+    }
+
+    /// Logs an event as it happens.
+    pub(super) fn log(&mut self, at: Moment, event: KnownEvent) {
+        self.next += 1;
+        let entry = Entry {
+            at,
+            logged: at,
+            replica: ReplicaText(ReplicaId::new(1)),
+            by: None,
+            event: Event::Known(event),
+        };
+        let id = EntryId::new(1, self.next);
+        self.situation.journal.0.insert(id, entry);
     }
 
     fn order(&mut self) -> Order {

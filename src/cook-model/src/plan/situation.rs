@@ -5,7 +5,7 @@ use crate::handover::identity::DishId;
 use crate::handover::{Event, Journal, KnownEvent};
 use crate::units::Moment;
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 /// Everything beside the plan that an outlook is derived from.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -14,48 +14,40 @@ pub struct Situation {
     pub now: Moment,
     /// The local clock around the plan.
     pub zone: Zone,
-    /// Dishes that are on already, and since when.
+    /// What has happened and was read so far.
     #[serde(default)]
-    pub went_on: BTreeMap<DishId, Moment>,
+    pub journal: Journal,
 }
 
 impl Situation {
     /// Before anything has happened.
     #[must_use]
-    pub const fn new(now: Moment, zone: Zone) -> Self {
+    pub fn new(now: Moment, zone: Zone) -> Self {
         Self {
             now,
             zone,
-            went_on: BTreeMap::new(),
+            journal: Journal::default(),
         }
     }
 
     /// The same with what a journal says.
     #[must_use]
     pub fn after(mut self, journal: &Journal) -> Self {
-        self.went_on = went_on(journal);
+        self.journal = journal.clone();
         self
     }
-}
 
-/// When dishes went on, by a journal: the last entry for each dish that is not struck out.
-fn went_on(journal: &Journal) -> BTreeMap<DishId, Moment> {
-    let entries = journal.0.values();
-    let struck: BTreeSet<_> = entries
-        .filter_map(|entry| match &entry.event {
-            Event::Known(KnownEvent::Struck { entry }) => Some(*entry),
-            Event::Known(_) | Event::Other(_) => None,
-        })
-        .collect();
-    let mut on = BTreeMap::new();
-    for (id, entry) in &journal.0 {
-        if let Event::Known(KnownEvent::On { dish }) = entry.event
-            && !struck.contains(id)
-        {
-            on.insert(dish, entry.at);
+    /// Dishes that went on, and since when: the last entry for each that is not struck out.
+    #[must_use]
+    pub fn went_on(&self) -> BTreeMap<DishId, Moment> {
+        let mut on = BTreeMap::new();
+        for (_, entry) in self.journal.standing() {
+            if let Event::Known(KnownEvent::On { dish }) = entry.event {
+                on.insert(dish, entry.at);
+            }
         }
+        on
     }
-    on
 }
 
 #[cfg(test)]
@@ -92,6 +84,6 @@ mod tests {
         let now = Moment::from_unix_seconds(500);
         let situation = Situation::new(now, Zone::fixed(0)).after(&journal);
         let expected = BTreeMap::from([(pork, Moment::from_unix_seconds(110))]);
-        assert_eq!(situation.went_on, expected);
+        assert_eq!(situation.went_on(), expected);
     }
 }

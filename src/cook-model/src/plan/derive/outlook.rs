@@ -1,6 +1,8 @@
 //! The day put into words and figures that a screen can show.
 
 use crate::forecast::DishForecast;
+use crate::handover::identity::DishId;
+use crate::live::{Stage, stage_of};
 use crate::physics::MemberRun;
 use crate::plan::HoldPlace;
 use crate::plan::day::{Day, Placed, counted};
@@ -37,6 +39,8 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
                 Ok(placed) => Ok(times(day, placed)),
                 Err(hindrance) => Err(hindrance.clone()),
             },
+            stage: stage(day, dish.id),
+            live: None,
         });
     Outlook {
         members: u32::try_from(day.members()).unwrap_or(u32::MAX),
@@ -46,6 +50,12 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
         findings: all,
         portions,
     }
+}
+
+fn stage(day: &Day<'_>, id: DishId) -> Stage {
+    let dish = day.plan.dishes.get(&id);
+    let stage = dish.and_then(|dish| stage_of(&day.situation.journal, id, dish));
+    stage.map_or(Stage::NotOn, |(stage, _)| stage)
 }
 
 fn times(day: &Day<'_>, placed: &Placed<'_>) -> DishTimes {

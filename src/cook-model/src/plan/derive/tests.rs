@@ -176,7 +176,7 @@ fn what_went_on_is_where_it_is() {
     let (mut sample, dish) = ribs();
     let on = at("2026-09-12T11:11:11");
     sample.situation.now = at("2026-09-12T12:00:00");
-    sample.situation.went_on.insert(dish, on);
+    sample.put_on(dish, on);
     let outlook = derive(&sample.plan, &sample.situation, 8);
     assert_eq!(times(&outlook, dish).on, on);
     assert!(

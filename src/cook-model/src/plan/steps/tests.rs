@@ -92,7 +92,7 @@ fn what_is_on_already_is_not_salted_again() {
     let (mut sample, dish) = butt(CookerKind::Drum);
     let on = at("2026-09-12T04:07:00");
     sample.situation.now = at("2026-09-12T09:00:00");
-    sample.situation.went_on.insert(dish, on);
+    sample.put_on(dish, on);
     let made = steps(&sample.day(&members(9.0, 12.0)));
     assert_eq!(likely(&made, dish, StepKind::On), on);
     for kind in [StepKind::Buy, StepKind::Salt, StepKind::Rub] {

@@ -25,7 +25,10 @@ pub fn fed(journal: &Journal, cooker: CookerId, kind: CookerKind) -> Fed {
     let piece = feeding(kind).and_then(|habit| habit.piece);
     let mut sum = Fed::default();
     for (_, entry) in journal.standing() {
-        let Event::Known(KnownEvent::Fed { cooker: at, fuel }) = &entry.event else {
+        let Event::Known(KnownEvent::Fed {
+            cooker: at, fuel, ..
+        }) = &entry.event
+        else {
             continue;
         };
         if *at != cooker {
@@ -79,6 +82,7 @@ mod tests {
         let round = |cooker, fuel: Option<f64>| KnownEvent::Fed {
             cooker,
             fuel: fuel.map(Mass::from_kilograms),
+            kind: None,
         };
         let journal = journal(vec![
             round(cooker, Some(0.7)),

@@ -2,7 +2,8 @@
 
 use super::{Happened, Happening, Portion, SafeState, Standard, Track, Waiting, judge};
 use crate::handover::identity::{CookerId, DishId, PieceId};
-use crate::handover::{Entry, Event, Journal, KnownEvent};
+use crate::handover::{Entry, Event, Journal, KnownEvent, ProbePlace};
+use crate::live::OVEN_COOKS;
 use crate::meat::CutId;
 use crate::plan::{Food, Plan};
 use crate::safety::cooling::Chilling;
@@ -42,8 +43,8 @@ pub fn watch_dish(plan: &Plan, journal: &Journal, dish: DishId, now: Moment) -> 
     watched
 }
 
-/// What is known of a piece: its sort from the plan, what happened from the journal. Doubtful readings and what was
-/// struck out are left aside. None for a dish of one's own, or a cut or piece that the plan does not have.
+/// What is known of a piece: its sort from the plan, what happened from the journal. Doubtful readings, those
+/// of a thin end and what was struck out are left aside. None for a dish of one's own, or a cut or piece that the plan does not have.
 #[must_use]
 pub fn track_of(plan: &Plan, journal: &Journal, dish: DishId, piece: PieceId) -> Option<Track> {
     let there = plan.dishes.get(&dish)?;
@@ -80,9 +81,6 @@ struct Ours {
     cooker: Option<CookerId>,
 }
 
-/// Air of an oven that cooks, from which a dish moved into it is on the heat: 93 °C (set by hand).
-const OVEN_COOKS: Temperature = Temperature::from_celsius(93.0);
-
 impl Ours {
     fn happenings(&self, entry: &Entry) -> Vec<Happening> {
         let Event::Known(event) = &entry.event else {
@@ -97,10 +95,16 @@ impl Ours {
             KnownEvent::Core {
                 piece,
                 reading,
+                place: ProbePlace::NotSaid | ProbePlace::ThickMiddle,
                 doubtful: false,
             } if *piece == self.piece => Happened::Core(*reading),
-            KnownEvent::Pit { cooker, reading } if on_mine(cooker) => Happened::Pit(*reading),
-            KnownEvent::FireOut { cooker } if on_mine(cooker) => Happened::HeatLost,
+            KnownEvent::Pit {
+                cooker,
+                reading,
+                doubtful: false,
+                ..
+            } if on_mine(cooker) => Happened::Pit(*reading),
+            KnownEvent::FireOut { cooker, .. } if on_mine(cooker) => Happened::HeatLost,
             KnownEvent::FireBack { cooker } if on_mine(cooker) => Happened::On,
             KnownEvent::MovedToOven { dish, air } if mine(dish) && *air >= OVEN_COOKS => {
                 let at = entry.at;
@@ -115,10 +119,13 @@ impl Ours {
                     },
                 ];
             }
+            KnownEvent::MovedBack { dish } if mine(dish) => Happened::On,
             KnownEvent::MovedToOven { dish, air } if mine(dish) => {
                 Happened::Off(Waiting::WarmOven(*air))
             }
-            KnownEvent::Off { dish } if mine(dish) => Happened::Off(Waiting::Out),
+            KnownEvent::Off { dish } | KnownEvent::Unboxed { dish } if mine(dish) => {
+                Happened::Off(Waiting::Out)
+            }
             KnownEvent::Boxed { dish } if mine(dish) => Happened::Off(Waiting::Box),
             KnownEvent::Sliced { dish } | KnownEvent::Served { dish } if mine(dish) => {
                 Happened::Served
@@ -143,8 +150,8 @@ impl Ours {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::ReplicaText;
     use crate::handover::identity::{EntryId, ReplicaId};
+    use crate::handover::{Gauge, ReplicaText};
     use crate::plan::{Dish, Intact, Order, Piece, Serving};
     use crate::safety::RuleId;
     use crate::safety::watch::Standing;
@@ -217,6 +224,7 @@ mod tests {
         let read = |reading: f64, doubtful| KnownEvent::Core {
             piece,
             reading: celsius(reading),
+            place: ProbePlace::NotSaid,
             doubtful,
         };
         let events = [
@@ -227,6 +235,8 @@ mod tests {
                 KnownEvent::Pit {
                     cooker,
                     reading: celsius(121.0),
+                    gauge: Gauge::NotSaid,
+                    doubtful: false,
                 },
             ),
             (3.9, read(52.0, false)),
@@ -272,6 +282,8 @@ mod tests {
                 KnownEvent::Pit {
                     cooker: CookerId::new(9, 9),
                     reading: Temperature::from_celsius(130.0),
+                    gauge: Gauge::NotSaid,
+                    doubtful: false,
                 },
             ),
             (

@@ -4,6 +4,7 @@ use super::scope::Scope;
 use crate::format::{ClockStyle, Formats, Units};
 use chrono::NaiveDateTime;
 use cook_model::handover::identity::{CookerId, CrewId, DishId};
+use cook_model::live::Stage;
 use cook_model::plan::outlook::{
     DishOutlook, DishTimes, Odds, Outlook, Portions, Step, StepKind, TableOutlook, Window,
 };
@@ -165,6 +166,8 @@ impl Sample {
             letter: char::from(b'A' + u8::try_from(place).expect("a letter")),
             hue: u8::try_from(place % 5 + 1).expect("a hue"),
             forecast: Ok(times),
+            stage: Stage::NotOn,
+            live: None,
         });
         id
     }
