@@ -22,6 +22,23 @@ pub const SHOWN: &str = "Shown";
 pub const DETAIL: &str = "Detail";
 /// The whole day at a glance.
 pub const WHOLE_DAY: &str = "Whole day";
+/// What the keys for more or fewer hours are for.
+pub const HOURS_SHOWN: &str = "Hours on the screen";
+/// More hours at once.
+pub const WIDER: &str = "Show more hours";
+/// Fewer hours at once.
+pub const CLOSER: &str = "Show fewer hours";
+
+/// How many hours are on the screen.
+#[must_use]
+pub fn hours_shown(hours: f64) -> String {
+    if hours < 9.95 && (hours - hours.round()).abs() > 0.05 {
+        format!("{hours:.1}\u{a0}h")
+    } else {
+        format!("{hours:.0}\u{a0}h")
+    }
+}
+
 /// The list of bars, for a screen reader.
 pub const WHAT_LIES_WHERE: &str = "What lies where, and when it may be table-ready";
 /// The list of tickets, for a screen reader.

@@ -143,9 +143,9 @@ fn shares(window: &Window) -> [f64; 9] {
 
 #[cfg(test)]
 mod tests {
-    use super::super::frame::Zoom;
     use super::super::sample::{Sample, at};
     use super::super::sheet::View;
+    use super::super::zoom::Zoom;
     use super::*;
 
     fn laid(dishes: usize, width: f64, now: &str) -> Sheet {

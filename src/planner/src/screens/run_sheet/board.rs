@@ -1,11 +1,12 @@
 //! What the parts of this screen share: the sheet as it is laid out now, and how the person looks at it.
 
-use super::frame::{WIDE, Zoom};
+use super::frame::WIDE;
 use super::key::StepKey;
 use super::lane::Hands;
 use super::sheet::{Placed, Sheet, View};
 use super::stay::Place;
 use super::ticket::Standing;
+use super::zoom::Zoom;
 use crate::format::Formats;
 use cook_model::plan::Plan;
 use cook_model::plan::outlook::Outlook;
@@ -165,6 +166,14 @@ impl Board {
     /// Shows more or less at once.
     pub fn set_zoom(self, zoom: Zoom) {
         self.asked_zoom.set(Some(zoom));
+    }
+
+    /// Goes one step closer or wider than what is shown.
+    pub fn set_zoom_from(self, step: impl Fn(f64) -> Option<Zoom>) {
+        let shown = self.sheet.get_untracked().map(|sheet| sheet.shown());
+        if let Some(zoom) = shown.and_then(step) {
+            self.set_zoom(zoom);
+        }
     }
 
     /// Chooses what the Dock tells about.

@@ -10,16 +10,6 @@ pub enum Direction {
     Across,
 }
 
-/// How much is shown at once.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Zoom {
-    /// Every ticket by itself.
-    #[default]
-    Detail,
-    /// The whole day at a glance, tickets bundled.
-    Whole,
-}
-
 /// Time runs across from this width on; the style sheet has the same figure.
 pub const WIDE: f64 = 1000.0;
 /// Times, beside the lanes, where time runs down.

@@ -29,5 +29,6 @@ pub mod sheet_view;
 pub mod stay;
 pub mod ticket;
 pub mod ticket_view;
+pub mod zoom;
 
 pub use screen::RunSheet;

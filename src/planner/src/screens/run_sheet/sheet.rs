@@ -1,11 +1,12 @@
 //! The whole sheet, laid out: what is on it, how much room each lane has, and where every ticket hangs.
 
-use super::frame::{self, Direction, Frame, NAMES, WIDE, Zoom};
+use super::frame::{self, Direction, Frame, NAMES, WIDE};
 use super::lane::{CookerLane, Hands, HandsLane, cooker_lanes, hands_lanes};
 use super::pack;
 use super::scope::Scope;
 use super::stay::{Stay, stays};
 use super::ticket::{Ticket, tickets};
+use super::zoom::Zoom;
 use cook_model::plan::outlook::Outlook;
 use cook_model::plan::{Plan, Zone};
 use cook_model::units::Moment;
@@ -24,10 +25,8 @@ const OTHER_THINGS: f64 = 300.0;
 const SHORTEST_HOUR: f64 = 14.0;
 /// An hour where time runs across and tickets are shown one by one.
 const LONG_HOUR: f64 = 112.0;
-/// More rows of tickets than this make bundles of them, where the whole day is shown across: with few lanes of hands
-/// and with many.
-const ROWS_OF_FEW: usize = 4;
-const ROWS_OF_MANY: usize = 3;
+/// Least length of the axis that is reckoned to be in sight.
+const LEAST_ROOM: f64 = 240.0;
 
 /// How the person looks at the sheet.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -76,6 +75,8 @@ pub struct Sheet {
     pub frame: Frame,
     /// An hour, CSS pixels.
     pub hour: f64,
+    /// So much of the axis is in sight at once, CSS pixels.
+    pub room: f64,
     /// Hours from the start of the axis to the end of the last ticket.
     pub length: f64,
 }
@@ -125,9 +126,26 @@ impl Sheet {
             tickets: placed,
             frame,
             hour,
+            room: room(view),
             length,
         }
     }
+
+    /// Hours in sight at once.
+    #[must_use]
+    pub fn shown(&self) -> f64 {
+        self.room / self.hour
+    }
+}
+
+/// So much of the axis is in sight at once, CSS pixels.
+fn room(view: View) -> f64 {
+    let room = if view.width < WIDE {
+        view.height - OTHER_THINGS
+    } else {
+        view.width - NAMES - TICKET_WIDTH - 40.0
+    };
+    room.max(LEAST_ROOM)
 }
 
 /// Where time runs across, more than two lanes of hands are shut but for one.
@@ -187,9 +205,10 @@ impl Lanes<'_> {
         };
         let hour = match view.zoom {
             Zoom::Whole => {
-                let hour = (view.height - OTHER_THINGS) / self.scope.axis.hours();
+                let hour = room(view) / self.scope.axis.hours();
                 hour.clamp(SHORTEST_HOUR, HOURS_DOWN[0])
             }
+            Zoom::Hours(hours) => room(view) / f64::from(hours),
             Zoom::Detail => {
                 let mut open = HOURS_DOWN.into_iter().filter(|hour| {
                     let mut open = strips.iter().filter(|strip| strip.open);
@@ -200,8 +219,8 @@ impl Lanes<'_> {
         };
         let mut placed = Vec::new();
         for strip in strips {
-            let crowded = !strip.open && push(&strip, hour) > FURTHEST_PUSH;
-            let tickets = if view.zoom == Zoom::Whole || crowded {
+            let crowded = push(&strip, hour) > FURTHEST_PUSH;
+            let tickets = if crowded && (!strip.open || view.zoom != Zoom::Detail) {
                 self.bundle(&strip.tickets, PITCH / hour)
             } else {
                 strip.tickets
@@ -223,16 +242,11 @@ impl Lanes<'_> {
     }
 
     fn hang_across(&self, view: View) -> (f64, Vec<Placed>) {
-        let room = view.width - NAMES - TICKET_WIDTH - 40.0;
-        let fitting = (room / self.scope.axis.hours()).max(SHORTEST_HOUR);
+        let fitting = (room(view) / self.scope.axis.hours()).max(SHORTEST_HOUR);
         let hour = match view.zoom {
             Zoom::Whole => fitting,
             Zoom::Detail => fitting.max(LONG_HOUR),
-        };
-        let most = if self.hands.len() <= 2 {
-            ROWS_OF_FEW
-        } else {
-            ROWS_OF_MANY
+            Zoom::Hours(hours) => room(view) / f64::from(hours),
         };
         let mut placed = Vec::new();
         for lane in 0..self.hands.len() {
@@ -245,13 +259,8 @@ impl Lanes<'_> {
                 .found
                 .iter()
                 .filter(|ticket| self.lane_of(ticket) == lane);
-            let mut tickets: Vec<Ticket> = mine.cloned().collect();
-            let mut rows = self.rows(&tickets, width / hour);
-            let deep = rows.iter().any(|row| *row >= most);
-            if view.zoom == Zoom::Whole && deep {
-                tickets = self.bundle(&tickets, width / hour);
-                rows = self.rows(&tickets, width / hour);
-            }
+            let tickets: Vec<Ticket> = mine.cloned().collect();
+            let rows = self.rows(&tickets, width / hour);
             for (ticket, row) in tickets.into_iter().zip(rows) {
                 placed.push(Placed {
                     lane,
@@ -453,6 +462,7 @@ mod tests {
                 .all(|placed| whole.frame.hands[placed.lane].strip.at > 0.0)
         );
         assert_eq!(steps_shown(&whole), 96);
+        assert!(whole.tickets.iter().all(|placed| !placed.ticket.bundle));
         let detail = sheet(
             &sample,
             View {
@@ -479,6 +489,19 @@ mod tests {
                     let gap = (other.slot - one.slot) * laid.hour;
                     assert!(gap >= STUB_WIDTH - 1e-6);
                 }
+            }
+        }
+    }
+
+    #[test]
+    fn a_day_and_a_half_or_one_hour_fill_the_screen() {
+        let sample = feast();
+        for view in [PHONE, DESK] {
+            for hours in [36, 12, 1] {
+                let zoom = Zoom::Hours(hours);
+                let laid = sheet(&sample, View { zoom, ..view });
+                assert!((laid.shown() - f64::from(hours)).abs() < 1e-9);
+                assert_eq!(steps_shown(&laid), 96);
             }
         }
     }

@@ -5,10 +5,11 @@ use super::board::use_board;
 use super::cooker_view::{Bars, Feeds, Gaps};
 use super::days_view::{Fold, OtherDays, Side};
 use super::dock::Dock;
-use super::frame::{Direction, Zoom};
+use super::frame::Direction;
 use super::heads::{Heads, Names, Strips};
 use super::number::{hours, pixels};
 use super::ticket_view::Tickets;
+use super::zoom::Zoom;
 use crate::words::run_sheet as words;
 use leptos::prelude::*;
 
@@ -69,11 +70,29 @@ fn Tools() -> impl IntoView {
             </button>
         }
     };
+    let shown = Memo::new(move |_| board.with_sheet(super::sheet::Sheet::shown));
+    let step = move |to: fn(f64) -> Option<Zoom>, sign: &'static str, word: &'static str| {
+        view! {
+            <button
+                type="button"
+                aria-label=word
+                disabled=move || to(shown.get()).is_none()
+                on:click=move |_| board.set_zoom_from(to)
+            >
+                {sign}
+            </button>
+        }
+    };
     view! {
         <div class="sheet-tools">
             <div class="switch" role="group" aria-label=words::SHOWN>
                 {button(Zoom::Detail, words::DETAIL)}
                 {button(Zoom::Whole, words::WHOLE_DAY)}
+            </div>
+            <div class="switch zoom" role="group" aria-label=words::HOURS_SHOWN>
+                {step(Zoom::wider, "−", words::WIDER)}
+                <output>{move || words::hours_shown(shown.get())}</output>
+                {step(Zoom::closer, "+", words::CLOSER)}
             </div>
             <Fold />
             <OtherDays side=Side::Ahead />
