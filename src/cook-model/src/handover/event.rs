@@ -298,6 +298,14 @@ pub enum KnownEvent {
         /// Which.
         dish: DishId,
     },
+    /// Nothing is left of a dish to watch over: eaten, given away, or thrown away.
+    Gone {
+        /// Which.
+        dish: DishId,
+        /// Thrown away, uneaten.
+        #[serde(default)]
+        thrown_away: bool,
+    },
     /// Words of one's own.
     Note {
         /// The words.

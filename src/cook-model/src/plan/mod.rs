@@ -10,6 +10,7 @@ mod derive;
 mod dish;
 mod ensemble;
 mod findings;
+mod foreseen;
 mod gathering;
 mod hands;
 mod mark;

@@ -2,6 +2,7 @@
 
 use crate::handover::identity::{CookerId, CrewId, DishId};
 use crate::live::{Live, Stage};
+use crate::safety::SafeLine;
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
 use serde::{Deserialize, Serialize};
 
@@ -20,6 +21,9 @@ pub struct Outlook {
     pub findings: Vec<Finding>,
     /// Food wanted and food planned.
     pub portions: Portions,
+    /// How the food stands by the rules, dish by dish.
+    #[serde(default)]
+    pub safe: SafeLine,
 }
 
 /// A window: nine moments between which the members fall, one chance in ten in each of the eight gaps.

@@ -7,6 +7,7 @@ use crate::physics::MemberRun;
 use crate::plan::HoldPlace;
 use crate::plan::day::{Day, Placed, counted};
 use crate::plan::findings::{findings, food_planned, sort};
+use crate::plan::foreseen::foreseen;
 use crate::plan::mark::marks;
 use crate::plan::method::{CutMethod, Kind};
 use crate::plan::outlook::{CoursePoint, DishOutlook, DishTimes, Outlook};
@@ -14,6 +15,7 @@ use crate::plan::steps::steps;
 use crate::plan::table::table;
 use crate::plan::window::{LONGEST_COOK, three_points};
 use crate::provisions::dish_weights;
+use crate::safety::safe_line;
 use crate::units::{Mass, Moment, TimeSpan};
 
 /// Distance of two points of a course.
@@ -23,6 +25,12 @@ const COURSE: TimeSpan = TimeSpan::from_minutes(15.0);
 pub(super) fn outlook(day: &Day<'_>) -> Outlook {
     let portions = food_planned(day.plan);
     let made = steps(day);
+    let foreseen: Vec<_> = day
+        .placed()
+        .map(|placed| foreseen(day.plan, placed, &made))
+        .collect();
+    let situation = day.situation;
+    let safe = safe_line(day.plan, &situation.journal, &foreseen, situation.now);
     let mut all = findings(day, portions);
     all.extend(made.findings);
     sort(&mut all);
@@ -49,6 +57,7 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
         steps: made.steps,
         findings: all,
         portions,
+        safe,
     }
 }
 

@@ -70,9 +70,43 @@ pub fn track_of(plan: &Plan, journal: &Journal, dish: DishId, piece: PieceId) ->
         },
         audience: plan.audience,
         air: plan.place.air,
-        happenings: entries.flat_map(|entry| ours.happenings(entry)).collect(),
+        happenings: at_its_cooker(entries.flat_map(|entry| ours.happenings(entry)).collect()),
         ..Track::new(sort)
     })
+}
+
+/// Something that happened, and to what it happened.
+struct Seen {
+    happening: Happening,
+    of: Of,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Of {
+    /// The dish.
+    Dish,
+    /// It went on its cooker.
+    OnItsCooker,
+    /// Its cooker, whether or not the dish was on it.
+    Cooker,
+}
+
+/// What happened, oldest first. What was told of its cooker counts only while the dish lay on it: a fire that dies after
+/// the dish has come off, or has moved to an oven, cools nothing.
+fn at_its_cooker(mut seen: Vec<Seen>) -> Vec<Happening> {
+    seen.sort_by_key(|one| one.happening.at);
+    let mut on_it = false;
+    seen.retain(|one| {
+        let moves = super::judge::stage(one.happening.what).is_some();
+        match one.of {
+            Of::OnItsCooker => on_it = true,
+            Of::Dish if moves => on_it = false,
+            Of::Dish => {}
+            Of::Cooker => return on_it,
+        }
+        true
+    });
+    seen.into_iter().map(|one| one.happening).collect()
 }
 
 struct Ours {
@@ -82,16 +116,24 @@ struct Ours {
 }
 
 impl Ours {
-    fn happenings(&self, entry: &Entry) -> Vec<Happening> {
+    fn happenings(&self, entry: &Entry) -> Vec<Seen> {
         let Event::Known(event) = &entry.event else {
             return Vec::new();
         };
         let mine = |dish: &DishId| *dish == self.dish;
         let on_mine = |cooker: &CookerId| Some(*cooker) == self.cooker;
+        let mut of = Of::Dish;
+        let seen = |what, of| Seen {
+            happening: Happening { at: entry.at, what },
+            of,
+        };
         let what = match event {
             KnownEvent::TakenOut { dish } if mine(dish) => Happened::TakenOut,
             KnownEvent::PutBack { dish } if mine(dish) => Happened::PutBack,
-            KnownEvent::On { dish } if mine(dish) => Happened::On,
+            KnownEvent::On { dish } if mine(dish) => {
+                of = Of::OnItsCooker;
+                Happened::On
+            }
             KnownEvent::Core {
                 piece,
                 reading,
@@ -103,23 +145,27 @@ impl Ours {
                 reading,
                 doubtful: false,
                 ..
-            } if on_mine(cooker) => Happened::Pit(*reading),
-            KnownEvent::FireOut { cooker, .. } if on_mine(cooker) => Happened::HeatLost,
-            KnownEvent::FireBack { cooker } if on_mine(cooker) => Happened::On,
-            KnownEvent::MovedToOven { dish, air } if mine(dish) && *air >= OVEN_COOKS => {
-                let at = entry.at;
-                return vec![
-                    Happening {
-                        at,
-                        what: Happened::On,
-                    },
-                    Happening {
-                        at,
-                        what: Happened::Pit(*air),
-                    },
-                ];
+            } if on_mine(cooker) => {
+                of = Of::Cooker;
+                Happened::Pit(*reading)
             }
-            KnownEvent::MovedBack { dish } if mine(dish) => Happened::On,
+            KnownEvent::FireOut { cooker, .. } if on_mine(cooker) => {
+                of = Of::Cooker;
+                Happened::HeatLost
+            }
+            KnownEvent::FireBack { cooker } if on_mine(cooker) => {
+                of = Of::Cooker;
+                Happened::On
+            }
+            KnownEvent::MovedToOven { dish, air } if mine(dish) && *air >= OVEN_COOKS => {
+                return [Happened::On, Happened::Pit(*air)]
+                    .map(|what| seen(what, of))
+                    .into();
+            }
+            KnownEvent::MovedBack { dish } if mine(dish) => {
+                of = Of::OnItsCooker;
+                Happened::On
+            }
             KnownEvent::MovedToOven { dish, air } if mine(dish) => {
                 Happened::Off(Waiting::WarmOven(*air))
             }
@@ -143,7 +189,7 @@ impl Ours {
             KnownEvent::Reheating { dish } if mine(dish) => Happened::Reheating,
             _ => return Vec::new(),
         };
-        vec![Happening { at: entry.at, what }]
+        vec![seen(what, of)]
     }
 }
 

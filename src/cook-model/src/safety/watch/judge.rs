@@ -163,7 +163,7 @@ pub(super) enum Stage {
     Reheats,
 }
 
-const fn stage(what: Happened) -> Option<Stage> {
+pub(super) const fn stage(what: Happened) -> Option<Stage> {
     match what {
         Happened::On => Some(Stage::Heats),
         Happened::HeatLost => Some(Stage::Waits(None)),
@@ -196,7 +196,8 @@ fn clock(known: &Known, until: Moment) -> OutOfFridge {
     clock
 }
 
-/// When it left the cold for good before it went on: the last time it was taken out and not put back, or when it went on.
+/// When it left the cold for good before it went on: the last time it was taken out and not put back; where that was not
+/// told, as long before it went on as the plan has hands on it.
 fn left_the_cold(known: &Known, on: Moment) -> Moment {
     let mut out = None;
     for one in known.past.iter().filter(|one| one.at <= on) {
@@ -206,7 +207,7 @@ fn left_the_cold(known: &Known, on: Moment) -> Moment {
             _ => {}
         }
     }
-    out.unwrap_or(on)
+    out.unwrap_or(on - known.track.out_before_on)
 }
 
 fn clock_rule(track: &Track) -> RuleId {

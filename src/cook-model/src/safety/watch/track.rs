@@ -21,6 +21,8 @@ pub struct Track {
     pub mass: Option<Mass>,
     /// From on to a hot surface, as long as the model thinks it may take with the fire as planned.
     pub surface_takes: TimeSpan,
+    /// Out of the fridge right before it went on, counted where nobody told when it left the cold.
+    pub out_before_on: TimeSpan,
     /// What happened, in any order.
     pub happenings: Vec<Happening>,
 }
@@ -37,6 +39,7 @@ impl Track {
             air: Temperature::from_celsius(20.0),
             mass: None,
             surface_takes: TimeSpan::from_hours(2.0),
+            out_before_on: TimeSpan::ZERO,
             happenings: Vec::new(),
         }
     }
