@@ -386,6 +386,7 @@ fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
         },
         steps: Vec::new(),
         findings: Vec::new(),
+        safe: cook_model::safety::SafeLine::default(),
         portions: portions(plan),
     }
 }

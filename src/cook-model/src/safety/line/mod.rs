@@ -227,3 +227,6 @@ fn look(tracks: &[(PieceId, Track)], foreseen: &Foreseen, now: Moment) -> Option
 
 /// Time to do something about a core that is late. Set by hand.
 const ACT: TimeSpan = TimeSpan::from_minutes(45.0);
+
+#[cfg(test)]
+mod tests;

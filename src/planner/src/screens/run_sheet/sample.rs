@@ -60,6 +60,7 @@ impl Sample {
                 },
                 steps: Vec::new(),
                 findings: Vec::new(),
+                safe: cook_model::safety::SafeLine::default(),
                 portions: Portions {
                     wanted: Mass::ZERO,
                     planned: Mass::ZERO,
