@@ -209,3 +209,36 @@ fn the_sample_plan_is_forecast_whole() {
     }
     assert!(outlook.portions.planned > Mass::ZERO);
 }
+
+#[test]
+fn the_safe_line_comes_with_what_the_model_foresees() {
+    use crate::safety::watch::Standing;
+    use crate::safety::{Phase, safe_line};
+    let (mut sample, dish) = ribs();
+    let planned = derive(&sample.plan, &sample.situation, 8);
+    let line = &planned.safe.dishes[0];
+    assert_eq!(
+        (line.dish, line.phase, line.state),
+        (dish, Phase::Planned, None)
+    );
+    let foreseen = &line.foreseen;
+    let surface = foreseen.surface_takes.expect("a surface that gets hot");
+    assert!(surface < foreseen.core_takes.expect("a core that gets hot"));
+    let on = times(&planned, dish).on;
+    assert!(foreseen.leaves_the_cold.is_some_and(|at| at < on));
+    // On, and nothing read for three hours: nothing can be said. The page finds the same without an ensemble.
+    sample.situation.now = on + TimeSpan::from_hours(3.0);
+    sample.put_on(dish, on);
+    let outlook = derive(&sample.plan, &sample.situation, 8);
+    let line = &outlook.safe.dishes[0];
+    assert_eq!(line.phase, Phase::InPlay);
+    assert_eq!(line.state.expect("a state").standing, Standing::Unknown);
+    let situation = &sample.situation;
+    let again = safe_line(
+        &sample.plan,
+        &situation.journal,
+        &outlook.safe.foreseen(),
+        situation.now,
+    );
+    assert_eq!(again, outlook.safe);
+}
