@@ -2,10 +2,15 @@
 //!
 //! The boot file registers the service worker; what page and worker say to each other is told at the top of `sw.js`.
 
+use gloo_timers::callback::Timeout;
 use leptos::prelude::*;
 use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
+
+/// How long the old version may go on handing out what was asked of it before the page starts again all the same, which
+/// ends that. Set by hand.
+const PATIENCE_MILLISECONDS: u32 = 3_000;
 
 /// Whether a newer version is waiting, and the way to switch to it.
 #[derive(Clone, Copy)]
@@ -16,12 +21,14 @@ pub struct Newer {
 }
 
 impl Newer {
-    /// Switches to the waiting version; the page starts again.
+    /// Switches to the waiting version; the page starts again. A browser lets the new version take over only when the
+    /// old one has nothing left to hand out, and one answer that nobody reads can hold that up for minutes.
     pub fn switch(self) {
         self.registration.with_value(|registration| {
             if let Some(waiting) = registration.as_ref().and_then(|one| one.waiting()) {
                 // A short text can always be copied over.
                 waiting.post_message(&"switch".into()).ok();
+                Timeout::new(PATIENCE_MILLISECONDS, reload).forget();
             }
         });
     }
@@ -74,6 +81,11 @@ pub fn use_newer_version() -> Newer {
     newer
 }
 
+fn reload() {
+    // A page that cannot reload goes on as it is.
+    window().location().reload().ok();
+}
+
 fn container() -> Option<ServiceWorkerContainer> {
     let navigator = window().navigator();
     let found = js_sys::Reflect::get(&navigator, &"serviceWorker".into()).ok()?;
@@ -109,10 +121,7 @@ fn reload_when_switched(container: &ServiceWorkerContainer) {
     if container.controller().is_none() {
         return;
     }
-    let switched = Closure::<dyn FnMut()>::new(|| {
-        // A page that cannot reload goes on as it is.
-        window().location().reload().ok();
-    });
+    let switched = Closure::<dyn FnMut()>::new(reload);
     container.set_oncontrollerchange(Some(switched.as_ref().unchecked_ref()));
     // Lives as long as the page.
     switched.forget();
