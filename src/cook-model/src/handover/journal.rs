@@ -25,6 +25,20 @@ pub struct Entry {
     pub event: Event,
 }
 
+#[cfg(test)]
+impl Entry {
+    /// An event written down as it happens.
+    pub(crate) const fn told(at: Moment, event: Event) -> Self {
+        Self {
+            at,
+            logged: at,
+            replica: ReplicaText(ReplicaId::new(1)),
+            by: None,
+            event,
+        }
+    }
+}
+
 /// A replica as text in a file.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct ReplicaText(pub ReplicaId);
@@ -116,13 +130,7 @@ mod tests {
 
     #[test]
     fn striking_out_a_strike_brings_the_entry_back() {
-        let entry = |event: KnownEvent| Entry {
-            at: Moment::from_unix_seconds(0),
-            logged: Moment::from_unix_seconds(0),
-            replica: ReplicaText(ReplicaId::new(1)),
-            by: None,
-            event: Event::Known(event),
-        };
+        let entry = |event| Entry::told(Moment::from_unix_seconds(0), Event::Known(event));
         let id = |random| EntryId::new(1, random);
         let strike = |random| entry(KnownEvent::Struck { entry: id(random) });
         let note = entry(KnownEvent::Note {

@@ -1,10 +1,31 @@
 //! How far a dish is, by what was logged.
 
-use super::Stage;
 use crate::handover::identity::DishId;
 use crate::handover::{Event, Journal, KnownEvent};
 use crate::plan::Dish;
 use crate::units::{Moment, Temperature};
+use serde::{Deserialize, Serialize};
+
+/// How far a dish is, by what was logged.
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize,
+)]
+#[serde(rename_all = "snake_case")]
+pub enum Stage {
+    /// Not on yet.
+    #[default]
+    NotOn,
+    /// On its cooker, or in an oven that cooks, bare.
+    On,
+    /// The same, wrapped.
+    Wrapped,
+    /// Off, in the open.
+    Resting,
+    /// Off, in a box or a warm oven.
+    Held,
+    /// Sliced, pulled or served.
+    Sliced,
+}
 
 /// Air of an oven that cooks, from which a dish moved into it is still being cooked: 93 °C (set by hand).
 pub(crate) const OVEN_COOKS: Temperature = Temperature::from_celsius(93.0);
@@ -68,8 +89,8 @@ pub fn stage_of(journal: &Journal, id: DishId, dish: &Dish) -> Option<(Stage, Mo
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::{EntryId, PieceId, ReplicaId};
-    use crate::handover::{Entry, ReplicaText};
+    use crate::handover::Entry;
+    use crate::handover::identity::{EntryId, PieceId};
     use crate::plan::{BasisOfWeight, Cover, Food, Intact, Order, Piece};
     use crate::units::Mass;
 
@@ -106,13 +127,7 @@ mod tests {
         assert_eq!(stage_of(&journal, id, &dish), None);
         for (at, event, expected) in events {
             let at = Moment::from_unix_seconds(at);
-            let entry = Entry {
-                at,
-                logged: at,
-                replica: ReplicaText(ReplicaId::new(1)),
-                by: None,
-                event: Event::Known(event),
-            };
+            let entry = Entry::told(at, Event::Known(event));
             let number = at.unix_seconds().unsigned_abs();
             journal.0.insert(EntryId::new(number, 0), entry);
             let (stage, _) = stage_of(&journal, id, &dish).expect("a stage");

@@ -1,7 +1,7 @@
 //! What the model makes of a plan: windows, odds, steps and findings. Worked out anew each time; never stored.
 
 use crate::handover::identity::{CookerId, CrewId, DishId};
-use crate::live::{Live, Stage};
+use crate::live::Stage;
 use crate::safety::SafeLine;
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
 use serde::{Deserialize, Serialize};
@@ -104,9 +104,6 @@ pub struct DishOutlook {
     /// How far it is, by what was logged.
     #[serde(default)]
     pub stage: Stage,
-    /// The forecast that rests on what was logged. None before it is on, or without a forecast.
-    #[serde(default)]
-    pub live: Option<Live>,
 }
 
 /// When a dish goes on and is ready, if it goes on at the time aimed for.

@@ -111,7 +111,7 @@ mod tests {
         let mut sample = Sample::new();
         let mut next = bits;
         sample.plan = demo(sample.plan.serving, || {
-            // A multiplier of the spectral test's tables, odd, so that ids fall in another order each time.
+            // An odd multiplier (from memory), so that ids fall in another order each time.
             next = next.wrapping_mul(0xda94_2042_e4dd_58b5).wrapping_add(1);
             (1, next >> 48)
         });

@@ -10,8 +10,8 @@ use super::{
     BasisOfWeight, Cooker, CookerKind, CrewMember, Dish, Food, Intact, Order, OwnPlace, Piece,
     PitStep, PitWhen, Plan, QuietHours, Serving, Zone,
 };
-use crate::handover::identity::{CookerId, CrewId, DishId, EntryId, PieceId, ReplicaId};
-use crate::handover::{Entry, Event, KnownEvent, ReplicaText};
+use crate::handover::identity::{CookerId, CrewId, DishId, EntryId, PieceId};
+use crate::handover::{Entry, Event, KnownEvent};
 use crate::units::{Area, Mass, Moment, Temperature, TimeSpan};
 use proptest::prelude::*;
 
@@ -51,14 +51,8 @@ impl Sample {
     /// Logs an event as it happens.
     pub(super) fn log(&mut self, at: Moment, event: KnownEvent) {
         self.next += 1;
-        let entry = Entry {
-            at,
-            logged: at,
-            replica: ReplicaText(ReplicaId::new(1)),
-            by: None,
-            event: Event::Known(event),
-        };
         let id = EntryId::new(1, self.next);
+        let entry = Entry::told(at, Event::Known(event));
         self.situation.journal.0.insert(id, entry);
     }
 

@@ -53,19 +53,14 @@ impl Situation {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::{EntryId, ReplicaId};
-    use crate::handover::{Entry, ReplicaText};
+    use crate::handover::Entry;
+    use crate::handover::identity::EntryId;
 
     fn journal(events: &[(i64, KnownEvent)]) -> Journal {
         let mut journal = Journal::default();
         for (number, (at, event)) in (1..).zip(events) {
-            let entry = Entry {
-                at: Moment::from_unix_seconds(*at),
-                logged: Moment::from_unix_seconds(*at),
-                replica: ReplicaText(ReplicaId::new(1)),
-                by: None,
-                event: Event::Known(event.clone()),
-            };
+            let at = Moment::from_unix_seconds(*at);
+            let entry = Entry::told(at, Event::Known(event.clone()));
             journal.0.insert(EntryId::new(number, 0), entry);
         }
         journal

@@ -48,7 +48,6 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
                 Err(hindrance) => Err(hindrance.clone()),
             },
             stage: stage(day, dish.id),
-            live: None,
         });
     Outlook {
         members: u32::try_from(day.members()).unwrap_or(u32::MAX),

@@ -58,19 +58,13 @@ impl LearnedFactor {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::{EntryId, ReplicaId};
-    use crate::handover::{Entry, ReplicaText};
+    use crate::handover::Entry;
+    use crate::handover::identity::EntryId;
     use crate::units::Moment;
 
     fn journal(events: Vec<KnownEvent>) -> Journal {
         let entry = |(at, event): (usize, KnownEvent)| {
-            let entry = Entry {
-                at: Moment::from_unix_seconds(0),
-                logged: Moment::from_unix_seconds(0),
-                replica: ReplicaText(ReplicaId::new(1)),
-                by: None,
-                event: Event::Known(event),
-            };
+            let entry = Entry::told(Moment::from_unix_seconds(0), Event::Known(event));
             (EntryId::new(1, at as u128), entry)
         };
         Journal(events.into_iter().enumerate().map(entry).collect())

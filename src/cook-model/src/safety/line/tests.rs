@@ -1,8 +1,8 @@
 //! The line over a whole plan: what is not begun, what is in play, what is over, and what the model may add.
 
 use super::*;
-use crate::handover::identity::{CookerId, EntryId, ReplicaId};
-use crate::handover::{Entry, ReplicaText};
+use crate::handover::Entry;
+use crate::handover::identity::{CookerId, EntryId};
 use crate::plan::{Intact, Serving, demo};
 use crate::safety::watch::Standing::{ActNow, Discard, LooksSafe, Unknown};
 use serde_json::{Value, json};
@@ -55,13 +55,8 @@ impl Supper {
 
     /// An event by the words of its file format.
     fn log(&mut self, hours: f64, event: Value) {
-        let entry = Entry {
-            at: at(hours),
-            logged: at(hours),
-            replica: ReplicaText(ReplicaId::new(1)),
-            by: None,
-            event: serde_json::from_value(event).expect("an event"),
-        };
+        let event = serde_json::from_value(event).expect("an event");
+        let entry = Entry::told(at(hours), event);
         let number = u128::try_from(self.journal.0.len()).expect("few");
         self.journal.0.insert(EntryId::new(1, number), entry);
     }

@@ -196,8 +196,8 @@ impl Ours {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::{EntryId, ReplicaId};
-    use crate::handover::{Gauge, ReplicaText};
+    use crate::handover::Gauge;
+    use crate::handover::identity::EntryId;
     use crate::plan::{Dish, Intact, Order, Piece, Serving};
     use crate::safety::RuleId;
     use crate::safety::watch::Standing;
@@ -251,13 +251,7 @@ mod tests {
     fn journal(events: &[(f64, KnownEvent)]) -> Journal {
         let mut journal = Journal::default();
         for (index, (hours, event)) in (0..).zip(events) {
-            let entry = Entry {
-                at: at(*hours),
-                logged: at(*hours),
-                replica: ReplicaText(ReplicaId::new(1)),
-                by: None,
-                event: Event::Known(event.clone()),
-            };
+            let entry = Entry::told(at(*hours), Event::Known(event.clone()));
             journal.0.insert(EntryId::new(1000 + index, 1), entry);
         }
         journal
