@@ -34,6 +34,14 @@ fn a_trip_to_the_shop_with_no_signal() {
         app.browser.sees("16.8\u{a0}lb").await?;
         let before = order(app).await?;
         tick(app, "Salt").await?;
+        app.browser
+            .execute("document.querySelector('.buy details').open = true", vec![])
+            .await?;
+        app.browser.fill("Price", "-3").await?;
+        app.browser.sees("This cannot be a price").await?;
+        app.browser.fill("Price", "4").await?;
+        // 7.6 kg at 4 dollars for 0.45359237 kg.
+        app.browser.sees("$67.02").await?;
         app.browser.fill("What is it?", "Pickled beetroot").await?;
         app.browser.press("Put it on the list").await?;
         app.browser.sees("Pickled beetroot").await?;

@@ -9,6 +9,10 @@ use cook_model::provisions::shopping::{
     Aisle, Bill, Item, Line, PackKind, PricedBy, ShopAmount, Working,
 };
 use cook_model::provisions::{Lie, Quantity, SaltAmount};
+use cook_model::units::{Area, Length, Mass};
+
+/// The patch of surface for which a rate is told.
+const PATCH: Area = Area::from_square_metres(0.1);
 
 /// The plate.
 pub const COST: &str = "What it costs";
@@ -43,6 +47,8 @@ pub const WANTED: &str = "Wanted";
 pub const ALREADY: &str = "Already have";
 /// On the label.
 pub const PRICE: &str = "Price";
+/// No price is like this.
+pub const NOT_A_PRICE: &str = "This cannot be a price. Enter what stands on the label.";
 /// For what.
 pub const PRICE_FOR: &str = "for";
 /// Not wanted.
@@ -194,9 +200,10 @@ pub fn working(line: &Line, plan: &Plan, formats: &Formats) -> Vec<String> {
             said
         }
         Some(Working::Surface { rate, surface }) => vec![format!(
-            "{} of surface at {} g on 100 cm².",
+            "{} of surface, {} on every {}.",
             formats.area(*surface),
-            number(rate * 10.0, 1)
+            formats.mass(Mass::from_kilograms(rate * PATCH.square_metres())),
+            formats.area(PATCH)
         )],
         Some(Working::Sprayed { parts }) => parts
             .iter()
@@ -232,12 +239,16 @@ pub fn working(line: &Line, plan: &Plan, formats: &Formats) -> Vec<String> {
             })
             .collect(),
         Some(Working::UnderFootprint { footprint }) => vec![format!(
-            "The meat covers {}; a half-size pan is 325 by 265 mm (EN 631-1).",
-            formats.area(*footprint)
+            "The meat covers {}; a half-size pan is {} by {} (EN 631-1).",
+            formats.area(*footprint),
+            formats.thickness(Length::from_metres(0.325)),
+            formats.thickness(Length::from_metres(0.265))
         )],
         Some(Working::ForCooked { cooked }) => vec![format!(
-            "{} of cooked meat, 2 to 2.5 kg a half-size pan (common practice).",
-            formats.mass(*cooked)
+            "{} of cooked meat, {} to {} a half-size pan (common practice).",
+            formats.mass(*cooked),
+            formats.mass(Mass::from_kilograms(2.0)),
+            formats.mass(Mass::from_kilograms(2.5))
         )],
         Some(Working::Fires { fires, first_beds }) => {
             let mut said: Vec<String> = fires
@@ -259,11 +270,14 @@ pub fn working(line: &Line, plan: &Plan, formats: &Formats) -> Vec<String> {
         Some(Working::Ice {
             on_the_way,
             leftovers,
-        }) => vec![format!(
-            "{} for the way home, {} to chill what is left over.",
-            formats.mass(*on_the_way),
-            formats.mass(*leftovers)
-        )],
+        }) => [
+            (on_the_way, "for the way home"),
+            (leftovers, "to chill what is left over"),
+        ]
+        .into_iter()
+        .filter(|(ice, _)| **ice > Mass::ZERO)
+        .map(|(ice, what)| format!("{} {what}.", formats.mass(*ice)))
+        .collect(),
     };
     if line.overridden
         && let Some(amount) = line.worked_out

@@ -119,6 +119,18 @@ fn Changes(
     let store = use_store();
     let Listed { currency, .. } = expect_context();
     let own = matches!(item, Item::Extra(_));
+    // The plan counts coins, which nobody reads.
+    let wrong_price = move |wrong: Signal<Option<String>>| {
+        Signal::derive(move || {
+            wrong
+                .with(|wrong| wrong.is_some())
+                .then(|| words::NOT_A_PRICE.to_owned())
+        })
+    };
+    let wrong = move |field: &str| match item {
+        Item::Extra(id) => store.wrong_at(format!("extras/{id}/{field}")),
+        _ => store.wrong_at(format!("purchases/{item}/{field}")),
+    };
     let amount = Memo::new(move |_| line.with(|line| line.as_ref()?.wanted));
     let kind = move || amount.get_untracked().unwrap_or(Quantity::Count(0));
     let measure = Signal::derive(move || {
@@ -205,6 +217,7 @@ fn Changes(
                     edit(store, item, move |purchase| purchase.amount = Some(amount));
                 }
                 on_clear=move |()| edit(store, item, |purchase| purchase.amount = None)
+                problem=wrong("amount")
             />
             {(!own).then(|| view! {
                 <NumberField
@@ -216,6 +229,7 @@ fn Changes(
                         edit(store, item, move |purchase| purchase.already = Some(amount));
                     }
                     on_clear=move |()| edit(store, item, |purchase| purchase.already = None)
+                    problem=wrong("already")
                 />
             })}
             <NumberField
@@ -224,6 +238,7 @@ fn Changes(
                 value=coins
                 on_change=set_price
                 on_clear=move |()| edit(store, item, |purchase| purchase.price = None)
+                problem=wrong_price(wrong("price"))
             />
             <SelectField
                 label=Signal::stored(words::PRICE_FOR.to_owned())
