@@ -7,8 +7,8 @@ use crate::physics::{self, Draw, MemberRun, ModelError, Scenario, Settings};
 /// Members that are run side by side.
 pub const CHUNK: u32 = 8;
 
-/// Members of the first rough answer, and of the second.
-pub const ROUGH: [u32; 2] = [8, 16];
+/// Members of the first rough answer.
+pub const ROUGH: u32 = 8;
 
 /// Members while a schedule is searched.
 pub const SEARCH: u32 = 32;

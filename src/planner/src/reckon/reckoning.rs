@@ -11,7 +11,7 @@ impl Effort {
     #[must_use]
     pub const fn members(self) -> u32 {
         match self {
-            Self::Rough => ROUGH[0],
+            Self::Rough => ROUGH,
             Self::Fair => SEARCH,
             Self::Full => FULL,
         }
@@ -29,7 +29,10 @@ impl Work for Reckoning {
 
     fn begin(&mut self, question: Question, effort: Effort) {
         let Question { plan, situation } = question;
-        self.planner.begin(plan, situation, effort.members());
+        match effort {
+            Effort::Rough => self.planner.begin_roughly(plan, situation),
+            Effort::Fair | Effort::Full => self.planner.begin(plan, situation, effort.members()),
+        }
     }
 
     fn step(&mut self) -> Option<Outlook> {

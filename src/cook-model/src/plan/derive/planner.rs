@@ -1,8 +1,9 @@
 //! What the app and the examples ask.
 
 use super::outlook::outlook;
-use super::shelf::Shelf;
+use super::shelf::{Grain, Shelf};
 use super::work::Work;
+use crate::forecast::ROUGH;
 use crate::plan::Plan;
 use crate::plan::outlook::Outlook;
 use crate::plan::situation::Situation;
@@ -32,8 +33,18 @@ impl Planner {
     /// Begins a derivation with so many members, rounded up to whole chunks of eight. Whatever was under way is given
     /// up.
     pub fn begin(&mut self, plan: Plan, situation: Situation, members: u32) {
+        self.begin_with(plan, situation, (members, Grain::Fine));
+    }
+
+    /// Begins a rough derivation: few members on a coarse grain, so that an answer is there at once. Forecasts that have
+    /// been worked out finely before are used as they are.
+    pub fn begin_roughly(&mut self, plan: Plan, situation: Situation) {
+        self.begin_with(plan, situation, (ROUGH, Grain::Coarse));
+    }
+
+    fn begin_with(&mut self, plan: Plan, situation: Situation, ensemble: (u32, Grain)) {
         self.shelf.tidy();
-        self.work = Some(Work::new(plan, situation, members, &mut self.shelf));
+        self.work = Some(Work::new(plan, situation, ensemble, &mut self.shelf));
     }
 
     /// Does the next chunk: eight members of one forecast at most. True when all is done, or nothing was begun.
@@ -56,7 +67,8 @@ impl Planner {
 #[must_use]
 pub fn derive(plan: &Plan, situation: &Situation, members: u32) -> Outlook {
     let mut shelf = Shelf::default();
-    let mut work = Work::new(plan.clone(), situation.clone(), members, &mut shelf);
+    let ensemble = (members, Grain::Fine);
+    let mut work = Work::new(plan.clone(), situation.clone(), ensemble, &mut shelf);
     while !work.step(&mut shelf) {}
     outlook(&work.day(&shelf))
 }

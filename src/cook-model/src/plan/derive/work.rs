@@ -6,7 +6,7 @@
 
 use super::SEED;
 use super::hindrance::settle;
-use super::shelf::{Place, Shelf};
+use super::shelf::{Grain, Place, Shelf};
 use crate::forecast::CHUNK;
 use crate::forecast::time_quantile;
 use crate::handover::identity::{DishId, PieceId};
@@ -37,6 +37,7 @@ pub(super) struct Work {
     problems: Vec<Problem>,
     roles: Roles,
     members: u32,
+    grain: Grain,
     rounds: u32,
     settled: bool,
     pits: BTreeMap<DishId, Vec<PitChange>>,
@@ -44,7 +45,12 @@ pub(super) struct Work {
 }
 
 impl Work {
-    pub(super) fn new(plan: Plan, situation: Situation, members: u32, shelf: &mut Shelf) -> Self {
+    pub(super) fn new(
+        plan: Plan,
+        situation: Situation,
+        (members, grain): (u32, Grain),
+        shelf: &mut Shelf,
+    ) -> Self {
         let members = members.max(CHUNK).next_multiple_of(CHUNK);
         let mut work = Self {
             problems: check(&plan, situation.now),
@@ -53,6 +59,7 @@ impl Work {
             plan,
             situation,
             members,
+            grain,
             rounds: 0,
             pits: BTreeMap::new(),
             wanted: Vec::new(),
@@ -217,7 +224,7 @@ impl Work {
                 };
                 let piece = (*piece, owners);
                 let of = scenario(&settled, method, piece, cooker.1, pit, &self.plan.place);
-                wanted.push((id, *piece_id, shelf.place(of)));
+                wanted.push((id, *piece_id, shelf.place(of, self.grain)));
             }
         }
         wanted
