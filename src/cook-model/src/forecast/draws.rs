@@ -1,6 +1,6 @@
 //! From evenly spread points to the draws of one member.
 
-use super::normal::normal_quantile;
+use super::normal::{normal_quantile, normal_share};
 use super::owner::Owner;
 use super::{OwnerKey, Prior};
 use crate::physics::{Draw, SWING_PERIODS_HOURS, SwingMode};
@@ -33,19 +33,10 @@ impl Coordinates {
         }
     }
 
-    fn uniform(&mut self) -> f64 {
+    fn normal(&mut self) -> f64 {
         let dimension = self.next;
         self.next += 1;
-        self.owner.coordinate(self.seed, self.member, dimension)
-    }
-
-    /// Held within 3.5 deviations (one draw in 2,000 would be outside), so that no draw leaves the model's ranges.
-    fn normal(&mut self) -> f64 {
-        normal_quantile(self.uniform()).clamp(-3.5, 3.5)
-    }
-
-    fn factor(&mut self, log_deviation: f64) -> f64 {
-        libm::exp(log_deviation * self.normal())
+        normal_quantile(self.owner.coordinate(self.seed, self.member, dimension))
     }
 }
 
@@ -58,62 +49,89 @@ pub struct MemberDraw {
     pub remainder: f64,
 }
 
-/// The draws of one member. `member` below 65,536. The same arguments give the same bits everywhere, and members of
-/// several dishes with the same seed and index share their world and, on one cooker, their cooker.
-#[must_use]
-pub fn draw(prior: &Prior, owners: Owners, seed: u64, member: u32) -> MemberDraw {
-    let mut world = Coordinates::new(Owner::World, seed, member);
-    let mut cooker = Coordinates::new(Owner::Cooker(owners.cooker), seed, member);
-    let mut piece = Coordinates::new(Owner::Piece(owners.piece), seed, member);
+/// One member's draws as standard normal variables, by owner: what a forecast that learns from readings moves.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Standard {
+    /// Of the world: air outside.
+    pub world: [f64; 1],
+    /// Of the cooker: gauge, heat transfer, sine and cosine of each mode of swing, humidity, walls.
+    pub cooker: [f64; 10],
+    /// Of the piece: remainder, thickness, juice, probe, crust, evaporating share, tenderness, paper, fat, shrinking.
+    pub piece: [f64; 10],
+}
 
-    let outside = prior.outside * world.normal();
-
-    let gauge = prior.gauge * cooker.normal();
-    let heat_transfer = cooker.factor(prior.heat_transfer);
-    // Every mode carries the same share of the swing. Sine and cosine parts are normal, so that the air at any one
-    // moment is normal too.
-    let part = 1.0 / libm::sqrt(SWING_PERIODS_HOURS.len() as f64);
-    let mut swing = [SwingMode::default(); SWING_PERIODS_HOURS.len()];
-    for mode in &mut swing {
-        let (sine, cosine) = (cooker.normal(), cooker.normal());
-        mode.amplitude = prior.swing * (part * libm::hypot(sine, cosine));
-        mode.phase = libm::atan2(cosine, sine);
+impl Standard {
+    /// One member's. `member` below 65,536. The same arguments give the same bits everywhere, and members of several
+    /// dishes with the same seed and index share their world and, on one cooker, their cooker.
+    #[must_use]
+    pub fn of(owners: Owners, seed: u64, member: u32) -> Self {
+        let mut world = Coordinates::new(Owner::World, seed, member);
+        let mut cooker = Coordinates::new(Owner::Cooker(owners.cooker), seed, member);
+        let mut piece = Coordinates::new(Owner::Piece(owners.piece), seed, member);
+        Self {
+            world: std::array::from_fn(|_| world.normal()),
+            cooker: std::array::from_fn(|_| cooker.normal()),
+            piece: std::array::from_fn(|_| piece.normal()),
+        }
     }
-    let humidity = cooker.factor(prior.humidity);
-    let walls = cooker.factor(prior.walls);
 
-    let remainder = piece.uniform();
-    let thickness = piece.factor(prior.thickness);
-    let juice = piece.normal();
-    let probe = (prior.probe * piece.normal()).abs().min(0.9);
-    let crust_vapour = piece.factor(prior.crust_vapour);
-    let evaporating_share = piece.factor(prior.evaporating_share);
-    let tenderness = piece.factor(prior.tenderness);
-    let paper = piece.factor(prior.paper);
-    let fat = prior.fat * piece.normal();
-    let shrink = piece.factor(prior.shrink);
-
-    MemberDraw {
-        draw: Draw {
+    /// The draws under a prior. Variables are held within 3.5 (one in 2,000 would be outside), so that no draw leaves
+    /// the model's ranges; that of the remainder is not.
+    #[must_use]
+    pub fn draw(&self, prior: &Prior) -> MemberDraw {
+        let held = |z: f64| z.clamp(-3.5, 3.5);
+        let factor = |deviation: f64, z: f64| libm::exp(deviation * held(z));
+        let [outside] = self.world;
+        let [gauge, heat_transfer, swings @ .., humidity, walls] = self.cooker;
+        let [
+            remainder,
             thickness,
-            free_water: libm::exp(prior.free_water * juice),
+            juice,
+            probe,
             crust_vapour,
-            water_holding: prior.water_holding * juice,
-            heat_transfer,
             evaporating_share,
+            tenderness,
             paper,
             fat,
             shrink,
-            humidity,
-            walls,
-            gauge,
-            outside,
-            swing,
-            probe,
-            tenderness,
-        },
-        remainder,
+        ] = self.piece;
+        // Every mode carries the same share of the swing. Sine and cosine parts are normal, so that the air at any one
+        // moment is normal too.
+        let part = 1.0 / libm::sqrt(SWING_PERIODS_HOURS.len() as f64);
+        let mut swing = [SwingMode::default(); SWING_PERIODS_HOURS.len()];
+        for (mode, pair) in swing.iter_mut().zip(swings.chunks_exact(2)) {
+            let (sine, cosine) = (held(pair[0]), held(pair[1]));
+            mode.amplitude = prior.swing * (part * libm::hypot(sine, cosine));
+            mode.phase = libm::atan2(cosine, sine);
+        }
+        MemberDraw {
+            draw: Draw {
+                thickness: factor(prior.thickness, thickness),
+                free_water: factor(prior.free_water, juice),
+                crust_vapour: factor(prior.crust_vapour, crust_vapour),
+                water_holding: prior.water_holding * held(juice),
+                heat_transfer: factor(prior.heat_transfer, heat_transfer),
+                evaporating_share: factor(prior.evaporating_share, evaporating_share),
+                paper: factor(prior.paper, paper),
+                fat: prior.fat * held(fat),
+                shrink: factor(prior.shrink, shrink),
+                humidity: factor(prior.humidity, humidity),
+                walls: factor(prior.walls, walls),
+                gauge: prior.gauge * held(gauge),
+                outside: prior.outside * held(outside),
+                swing,
+                probe: (prior.probe * held(probe)).abs().min(0.9),
+                tenderness: factor(prior.tenderness, tenderness),
+            },
+            remainder: normal_share(remainder),
+        }
     }
+}
+
+/// The draws of one member; see [`Standard::of`].
+#[must_use]
+pub fn draw(prior: &Prior, owners: Owners, seed: u64, member: u32) -> MemberDraw {
+    Standard::of(owners, seed, member).draw(prior)
 }
 
 #[cfg(test)]

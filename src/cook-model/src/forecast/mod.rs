@@ -17,8 +17,8 @@ mod stretch;
 mod student;
 
 pub use dish::{DishForecast, sample_at};
-pub use draws::{MemberDraw, Owners, draw};
-pub use normal::normal_quantile;
+pub use draws::{MemberDraw, Owners, Standard, draw};
+pub use normal::{normal_quantile, normal_share};
 pub use owner::OwnerKey;
 pub use prior::{Knowledge, Prior};
 pub use quantile::{quantile, time_quantile};

@@ -21,6 +21,12 @@ pub fn normal_quantile(p: f64) -> f64 {
     if q < 0.0 { -size } else { size }
 }
 
+/// The share of a standard normal variable below `z`.
+#[must_use]
+pub fn normal_share(z: f64) -> f64 {
+    0.5 * libm::erfc(-z * std::f64::consts::FRAC_1_SQRT_2)
+}
+
 /// Coefficients of numerator and denominator, lowest power first.
 type Rational = ([f64; 8], [f64; 8]);
 

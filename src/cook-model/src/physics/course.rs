@@ -68,12 +68,10 @@ impl Course {
     /// At the moment it goes on.
     pub(crate) fn new(scenario: &Scenario, draw: &Draw, cut: &Cut, limit: f64) -> Self {
         let climate = scenario.cooker.climate();
-        let outside = scenario.surroundings.outside.celsius();
-        let set = scenario.pit[0].set.celsius();
         let tender = matches!(scenario.finish, Finish::Tender { .. });
         Self {
             whereabouts: Where::Cooking,
-            air: Air::cooker(set, outside, &climate, draw),
+            air: Air::cooker(scenario, &climate, draw),
             wrap: WrapCourse::new(Cover::Bare, 0.0, draw.paper),
             cover: Cover::Bare,
             demand: cut

@@ -83,6 +83,7 @@ impl Places {
 /// A member under way.
 struct Lane<'a> {
     member: usize,
+    scenario: &'a Scenario,
     draw: &'a Draw,
     body: Body,
     places: Places,
@@ -96,9 +97,8 @@ struct Lane<'a> {
     carried: f64,
 }
 
-/// The march of many members through one scenario.
+/// The march of many members, each through its scenario.
 struct March<'a> {
-    scenario: &'a Scenario,
     settings: &'a Settings,
     kernel: Kernel<f64>,
     lanes: [Option<Lane<'a>>; LANES],
@@ -115,29 +115,52 @@ pub fn run(
     draws: &[Draw],
     settings: &Settings,
 ) -> Result<Vec<MemberRun>, ModelError> {
+    let cooks: Vec<_> = draws.iter().map(|draw| (scenario, draw)).collect();
+    run_each(&cooks, settings)
+}
+
+/// Follows a member for each scenario and draw: one cut, in possible worlds that differ in what happened too. What comes
+/// out for one does not depend on the others.
+///
+/// # Errors
+/// [`ModelError`] names the first quantity that is out of range.
+///
+/// # Panics
+/// If the scenarios are not all of the same cut.
+pub fn run_each(
+    cooks: &[(&Scenario, &Draw)],
+    settings: &Settings,
+) -> Result<Vec<MemberRun>, ModelError> {
     settings.check()?;
-    scenario.check()?;
-    for draw in draws {
+    let mut checked: Option<&Scenario> = None;
+    for (scenario, draw) in cooks {
+        if !checked.is_some_and(|before| std::ptr::eq(before, *scenario)) {
+            scenario.check()?;
+        }
+        checked = Some(scenario);
         draw.check()?;
     }
-    let Some(first) = draws.first() else {
+    let Some((scenario, draw)) = cooks.first() else {
         return Ok(Vec::new());
     };
-    let body = Body::new(scenario, first, settings.cells)?;
+    assert!(
+        cooks.iter().all(|(other, _)| other.cut == scenario.cut),
+        "all members are of one cut"
+    );
+    let body = Body::new(scenario, draw, settings.cells)?;
     let kernel = Kernel::new(settings.cells, body.bone_cells);
     let mut march = March {
-        scenario,
         settings,
         kernel,
         lanes: [const { None }; LANES],
-        finished: vec![None; draws.len()],
+        finished: vec![None; cooks.len()],
     };
-    let mut waiting = draws.iter().enumerate();
+    let mut waiting = cooks.iter().enumerate();
     for l in 0..LANES {
         match waiting.next() {
-            Some((member, draw)) => march.load(l, member, draw)?,
+            Some((member, cook)) => march.load(l, member, *cook)?,
             // Idle lanes still reckon; give them something sound.
-            None => march.fill(l, &body, first),
+            None => march.fill(l, &body, (scenario, draw)),
         }
     }
     while march.lanes.iter().any(Option::is_some) {
@@ -147,8 +170,8 @@ pub fn run(
             let over = |lane: &Lane<'_>| lane.course.whereabouts == Where::Over;
             if march.lanes[l].as_ref().is_some_and(over) {
                 march.unload(l);
-                if let Some((member, draw)) = waiting.next() {
-                    march.load(l, member, draw)?;
+                if let Some((member, cook)) = waiting.next() {
+                    march.load(l, member, *cook)?;
                 }
             }
         }
@@ -158,35 +181,39 @@ pub fn run(
 
 impl<'a> March<'a> {
     /// Puts a piece into a lane, cold and bare on the cooker.
-    fn fill(&mut self, l: usize, body: &Body, draw: &Draw) {
-        let mut climate = self.scenario.cooker.climate();
+    fn fill(&mut self, l: usize, body: &Body, (scenario, draw): (&Scenario, &Draw)) {
+        let mut climate = scenario.cooker.climate();
         climate.humidity *= draw.humidity;
-        let pressure = pressure_at(self.scenario.surroundings.altitude);
+        let pressure = pressure_at(scenario.surroundings.altitude);
         let kernel = &mut self.kernel;
-        kernel
-            .pieces
-            .set(l, body, draw, self.scenario.pieces, pressure);
+        kernel.pieces.set(l, body, draw, scenario.pieces, pressure);
         kernel.environment.cover(l, super::Cover::Bare);
-        kernel.environment.room[l] = self.scenario.surroundings.resting.celsius();
+        kernel.environment.room[l] = scenario.surroundings.resting.celsius();
         kernel
             .environment
             .place(l, &climate, body.flow_length, draw.heat_transfer);
         kernel.environment.moment(l, 100.0, 100.0, 0.0);
-        kernel.start(l, self.scenario.start.celsius(), climate.humidity);
+        kernel.start(l, scenario.start.celsius(), climate.humidity);
     }
 
     /// Puts a member into a lane.
-    fn load(&mut self, l: usize, member: usize, draw: &'a Draw) -> Result<(), ModelError> {
-        let body = Body::new(self.scenario, draw, self.settings.cells)?;
-        self.fill(l, &body, draw);
+    fn load(
+        &mut self,
+        l: usize,
+        member: usize,
+        (scenario, draw): (&'a Scenario, &'a Draw),
+    ) -> Result<(), ModelError> {
+        let body = Body::new(scenario, draw, self.settings.cells)?;
+        self.fill(l, &body, (scenario, draw));
         let limit = self.settings.limit.seconds();
-        let course = Course::new(self.scenario, draw, self.scenario.cut.cut(), limit);
+        let course = Course::new(scenario, draw, scenario.cut.cut(), limit);
         let every = self.settings.sample_every.seconds();
         let mut lane = Lane {
             member,
+            scenario,
             draw,
             places: Places::new(&body, draw),
-            recorder: Recorder::new(self.scenario, &body, course.demand, every),
+            recorder: Recorder::new(scenario, &body, course.demand, every),
             body,
             course,
             time: 0.0,
@@ -219,7 +246,7 @@ impl<'a> March<'a> {
         let mut steps = [1.0; LANES];
         for (l, lane) in self.lanes.iter_mut().enumerate() {
             let Some(lane) = lane else { continue };
-            let left = lane.course.next_time(self.scenario) - lane.time;
+            let left = lane.course.next_time(lane.scenario) - lane.time;
             // Two equal steps rather than a long one and a splinter.
             lane.step = if left <= lane.step * 1.01 {
                 left
@@ -279,7 +306,7 @@ impl<'a> March<'a> {
             to.tenderness = lane.recorder.tenderness_with(step.tenderness);
             let falls = lane
                 .course
-                .falls_at(self.scenario, &from, &to, |s| step.probe.at(s));
+                .falls_at(lane.scenario, &from, &to, |s| step.probe.at(s));
             if let Some(fraction) = falls {
                 let shorter = (fraction * lane.step).max(SHORTEST_LANDING);
                 if shorter < 0.999 * lane.step {
@@ -320,7 +347,7 @@ impl<'a> March<'a> {
         let Some(mut lane) = self.lanes[l].take() else {
             return;
         };
-        let scenario = self.scenario;
+        let scenario = lane.scenario;
         loop {
             let watched = watch(&lane, &self.kernel.present.temperature, l);
             let Some(change) = lane.course.due(scenario, lane.time, &watched) else {

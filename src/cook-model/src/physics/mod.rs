@@ -45,10 +45,11 @@ pub use cooker::{CookerClass, convection};
 pub use draw::{Draw, SWING_PERIODS_HOURS, SwingMode};
 pub use error::ModelError;
 pub use fingerprint::fingerprint;
-pub use march::run;
+pub use march::{run, run_each};
 pub use member::{MemberRun, Sample, Span, Totals};
 pub(crate) use real::Real;
 pub use scenario::{
-    Cover, Finish, PitChange, Place, RestStage, Scenario, Spray, Surroundings, When, WrapChange,
+    Cover, Finish, PitChange, PitDeparture, Place, RestStage, Scenario, Spray, Surroundings, When,
+    WrapChange,
 };
 pub use settings::Settings;

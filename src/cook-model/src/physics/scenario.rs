@@ -2,7 +2,7 @@
 
 use super::{CookerClass, ModelError};
 use crate::meat::CutId;
-use crate::units::{Length, Mass, Temperature, TimeSpan};
+use crate::units::{Length, Mass, Temperature, TemperatureDifference, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -25,6 +25,9 @@ pub struct Scenario {
     pub pieces: u32,
     /// Pit temperatures: the first from the start, each until the next. 40 to 300 °C.
     pub pit: Vec<PitChange>,
+    /// Measured: by how much the air was off what was set, in order of time, with straight lines between. As set before
+    /// the first and after the last.
+    pub departures: Vec<PitDeparture>,
     /// Covers, in the order in which they are put on. Bare until the first.
     pub wraps: Vec<WrapChange>,
     /// Spraying, while it is bare.
@@ -55,6 +58,15 @@ pub struct PitChange {
     pub when: When,
     /// Air at the meat by the gauge, from then on.
     pub set: Temperature,
+}
+
+/// How far the pit was off its setting at one time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PitDeparture {
+    /// Since the piece went on. 0 to 72 h, not before the one before.
+    pub after: TimeSpan,
+    /// Air above what was set. −300 to 300 K.
+    pub by: TemperatureDifference,
 }
 
 /// What a piece is wrapped in.
@@ -179,6 +191,7 @@ impl Scenario {
                 when: When::AfterOn(TimeSpan::ZERO),
                 set: programme.pit,
             }],
+            departures: Vec::new(),
             wraps: programme
                 .wrap
                 .map(|(cover, core)| WrapChange {
@@ -273,6 +286,24 @@ impl Scenario {
         for change in &self.pit {
             when("time of a pit change", change.when)?;
             ok("pit", change.set.celsius(), 40.0, 300.0, "°C")?;
+        }
+        let mut before = TimeSpan::ZERO;
+        for departure in &self.departures {
+            ok(
+                "time of a pit reading",
+                departure.after.hours(),
+                before.hours(),
+                72.0,
+                "h",
+            )?;
+            ok(
+                "pit off its setting",
+                departure.by.kelvin(),
+                -300.0,
+                300.0,
+                "K",
+            )?;
+            before = departure.after;
         }
         for change in &self.wraps {
             when("time of wrapping", change.when)?;

@@ -54,6 +54,7 @@ pub(super) fn scenario(
         cooker: cooker_class(kind),
         pieces: piece.count,
         pit: pit.to_vec(),
+        departures: Vec::new(),
         wraps: method.wrap.map(wrapped).into_iter().collect(),
         spray: spray(settled.dish),
         lid_openings: Vec::new(),
