@@ -13,4 +13,5 @@ pub mod physics;
 pub mod plan;
 pub mod provisions;
 pub mod safety;
+pub mod schedule;
 pub mod units;

@@ -13,6 +13,7 @@ use cook_model::provisions::{
     Hunger, IN_FRIDGE, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights, appetite,
     equal_pieces, even_out, from_sizes, portions, swap_effect, take_offer, to_buy, wrap_need,
 };
+use cook_model::schedule::Lattice;
 use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, TimeSpan, Volume};
 use proptest::prelude::*;
 use serde_json::json;
@@ -384,6 +385,7 @@ fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
             slack: None,
         },
         steps: Vec::new(),
+        lattice: Lattice::default(),
         findings: Vec::new(),
         safe: cook_model::safety::SafeLine::default(),
         portions: portions(plan),

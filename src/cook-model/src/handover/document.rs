@@ -1,7 +1,7 @@
 //! A plan as it is kept: one stamped value a field, so that any two copies merge the same way in any order.
 //!
 //! The typed [`Plan`](crate::plan::Plan) is turned into JSON and taken apart into fields. A collection (dishes, pieces,
-//! cookers, crew) is a map by id; every other value is one field and changes as a whole. Each thing in a collection has
+//! cookers, crew, steps) is a map by id; every other value is one field and changes as a whole. Each thing in a collection has
 //! a marker field at its own path: present, or taken out. Fields that this version does not know are kept and merged
 //! like the others.
 
@@ -13,8 +13,16 @@ use serde_json::{Map, Value};
 use std::collections::BTreeMap;
 
 /// Names of the collections, wherever they stand.
-pub(super) const COLLECTIONS: [&str; 6] =
-    ["cookers", "crew", "dishes", "extras", "pieces", "purchases"];
+pub(super) const COLLECTIONS: [&str; 8] = [
+    "cookers",
+    "crew",
+    "dishes",
+    "extras",
+    "own_steps",
+    "pieces",
+    "purchases",
+    "steps",
+];
 
 /// Where a field stands, as names and ids with slashes between: `dishes/ID/pieces/ID/mass`.
 pub type FieldPath = String;

@@ -70,6 +70,8 @@ id! {
     EntryId
     /// A thing of one's own on the shopping list.
     ExtraId
+    /// A step of one's own on the run sheet.
+    OwnStepId
 }
 
 /// A copy of the app: a random number made once on each phone.

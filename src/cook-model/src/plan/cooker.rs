@@ -3,7 +3,7 @@
 use super::Order;
 use crate::handover::identity::DishId;
 use crate::provisions::fuel::{Fuel, Shape};
-use crate::units::{Area, Temperature, TimeSpan};
+use crate::units::{Area, Length, Temperature, TemperatureDifference, TimeSpan};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -27,9 +27,54 @@ pub struct Cooker {
     /// Outer shape of its chamber by the ruler. None: reckoned from the kind and the grate.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub chamber: Option<Shape>,
+    /// Its racks from below, where it has several; none: one grate.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub racks: Vec<Rack>,
+    /// How much hotter its hot side is than the place where the thermometer hangs, 0 to 80 K. None: as usual for its kind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub hot_side: Option<TemperatureDifference>,
+    /// Whether it holds its temperature with nobody near. None: as usual for its kind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub holds_itself: Option<bool>,
+    /// How often it wants fuel, 10 min to 48 h. None: as usual for its kind.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub feed_every: Option<TimeSpan>,
+}
+
+/// One rack of a cooker.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize, JsonSchema)]
+pub struct Rack {
+    /// Its area, 0.01 to 2 m².
+    pub area: Area,
+    /// Free height above it, 0.02 to 1 m.
+    pub height: Length,
 }
 
 impl Cooker {
+    /// A cooker of a kind, with everything else as usual for it.
+    #[must_use]
+    pub fn new(
+        name: &str,
+        order: Order,
+        kind: CookerKind,
+        grate: Area,
+        programme: Vec<PitStep>,
+    ) -> Self {
+        Self {
+            name: name.to_owned(),
+            order,
+            kind,
+            grate,
+            programme,
+            fuel: None,
+            chamber: None,
+            racks: Vec::new(),
+            hot_side: None,
+            holds_itself: None,
+            feed_every: None,
+        }
+    }
+
     /// What it burns: as the person says, else what its kind usually burns. None for a kitchen oven.
     #[must_use]
     pub fn burns(&self) -> Option<Fuel> {

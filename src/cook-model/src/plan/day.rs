@@ -2,15 +2,15 @@
 
 use super::member::Member;
 use super::method::{Kind, Settled};
-use super::outlook::{Hindrance, Odds, Window};
+use super::outlook::{Hindrance, Odds, StepKind, Window};
 use super::put_on::{PutOn, aim, needed, next_round_time, put_on};
 use super::situation::Situation;
 use super::up::{Crew, Stretch};
 use super::window::{LONGEST_COOK, window};
-use super::{Cooker, OwnPlace, Plan, hands};
+use super::{Cooker, OwnPlace, Plan, StepKey, hands};
 use crate::forecast::DishForecast;
 use crate::handover::identity::{CookerId, DishId};
-use crate::provisions::fuel::feeding;
+use crate::provisions::fuel::{Feeding, feeding};
 use crate::units::{Moment, TimeSpan};
 
 /// A fire that has to be fed at least this often is minded by somebody who is awake. Set by hand: offset, kettle and
@@ -48,9 +48,25 @@ pub(super) struct Placed<'a> {
     pub(super) is_on: bool,
 }
 
+/// How often this cooker is fed: as usual for its kind, stretched to what the person says of it.
+pub(super) fn habit(cooker: &Cooker) -> Option<Feeding> {
+    let usual = feeding(cooker.kind)?;
+    let Some(every) = cooker.feed_every else {
+        return Some(usual);
+    };
+    let stretched = every / usual.every;
+    Some(Feeding {
+        every,
+        soonest: usual.soonest * stretched,
+        latest: usual.latest * stretched,
+        ..usual
+    })
+}
+
 /// Whether a cooker's fire is minded all the time.
 pub(super) fn is_minded(cooker: &Cooker) -> bool {
-    feeding(cooker.kind).is_some_and(|feeding| feeding.latest <= MINDED)
+    let usual = || habit(cooker).is_some_and(|feeding| feeding.latest <= MINDED);
+    cooker.holds_itself.map_or_else(usual, |holds| !holds)
 }
 
 impl<'a> Placed<'a> {
@@ -87,9 +103,21 @@ impl<'a> Placed<'a> {
         };
         match situation.went_on().remove(&placed.settled.id) {
             Some(on) => (placed.on, placed.is_on) = (on, true),
-            None => placed.on = placed.aimed(situation.now, crew),
+            None => {
+                let pinned = plan.pinned(placed.on_key());
+                placed.on = pinned.unwrap_or_else(|| placed.aimed(situation.now, crew));
+            }
         }
         Ok(placed)
+    }
+
+    /// The step that puts it on; a dish of one's own is made.
+    pub(super) fn on_key(&self) -> StepKey {
+        let kind = match &self.settled.kind {
+            Kind::Cut(_) => StepKind::On,
+            Kind::Own(_) => StepKind::Make,
+        };
+        StepKey::dish(self.settled.id, kind)
     }
 
     fn aimed(&self, now: Moment, crew: &Crew<'_>) -> Moment {

@@ -34,11 +34,7 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
             from: on_the_hour(from),
             to: on_the_hour(to),
         };
-        let member = CrewMember {
-            name: name.to_owned(),
-            order: place.next(),
-            quiet: Some(quiet),
-        };
+        let member = CrewMember::new(name, place.next(), Some(quiet));
         let (wall, random) = fresh();
         plan.crew.insert(CrewId::new(wall, random), member);
     }
@@ -51,18 +47,8 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
         let grate = Area::from_square_metres(square_metres);
         let (wall, random) = fresh();
         let id = CookerId::new(wall, random);
-        plan.cookers.insert(
-            id,
-            Cooker {
-                name: name.to_owned(),
-                order: place.next(),
-                kind,
-                grate,
-                programme,
-                fuel: None,
-                chamber: None,
-            },
-        );
+        plan.cookers
+            .insert(id, Cooker::new(name, place.next(), kind, grate, programme));
         id
     };
     let offset = cooker("Offset", CookerKind::Offset, 0.45, 130.0);

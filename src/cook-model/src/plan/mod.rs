@@ -1,5 +1,6 @@
 //! A plan: what is intended. Everything shown about it is worked out anew from these values.
 
+mod arrangement;
 mod check;
 mod cooker;
 mod crew;
@@ -24,14 +25,17 @@ mod role;
 #[cfg(test)]
 mod sample;
 mod scenario;
+mod sheet;
 mod situation;
+mod step_key;
 mod steps;
 mod table;
 mod up;
 mod window;
 
+pub use arrangement::{Kitchen, OwnStep, OwnStepPlace, OwnWhen, StepWish};
 pub use check::{Problem, Trouble, check};
-pub use cooker::{Cooker, CookerKind, PitStep, PitWhen};
+pub use cooker::{Cooker, CookerKind, PitStep, PitWhen, Rack};
 pub use crew::{CrewMember, QuietHours};
 pub use currency::{Currency, NotACurrency};
 pub use demo::demo;
@@ -43,8 +47,9 @@ pub use dish::{
 pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
 pub use mark::{Mark, marks};
 pub use situation::Situation;
+pub use step_key::{NotAStep, StepKey, StepOf};
 
-use crate::handover::identity::{CookerId, CrewId, DishId, ExtraId};
+use crate::handover::identity::{CookerId, CrewId, DishId, ExtraId, OwnStepId};
 use crate::provisions::shopping::{Extra, Item, Purchase, Supplies};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -94,6 +99,15 @@ pub struct Plan {
     /// The currency of every price in the plan. None: nobody has said yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub currency: Option<Currency>,
+    /// Room in the kitchen.
+    #[serde(default)]
+    pub kitchen: Kitchen,
+    /// What the person wishes of steps.
+    #[serde(default)]
+    pub steps: BTreeMap<StepKey, StepWish>,
+    /// Steps that the person added.
+    #[serde(default)]
+    pub own_steps: BTreeMap<OwnStepId, OwnStep>,
 }
 
 const fn nine_in_ten() -> f64 {
@@ -119,6 +133,9 @@ impl Plan {
             extras: BTreeMap::new(),
             supplies: Supplies::default(),
             currency: None,
+            kitchen: Kitchen::default(),
+            steps: BTreeMap::new(),
+            own_steps: BTreeMap::new(),
         }
     }
 

@@ -1,8 +1,10 @@
 //! What the model makes of a plan: windows, odds, steps and findings. Worked out anew each time; never stored.
 
+use super::step_key::{StepKey, StepOf};
 use crate::handover::identity::{CookerId, CrewId, DishId};
 use crate::live::Stage;
 use crate::safety::SafeLine;
+use crate::schedule::{Allowed, Lattice, Pin, Reason};
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
 use serde::{Deserialize, Serialize};
 
@@ -17,6 +19,9 @@ pub struct Outlook {
     pub table: TableOutlook,
     /// What to do, in order of likely time.
     pub steps: Vec<Step>,
+    /// The day as the rules bind it: what a move of a step is judged by.
+    #[serde(default)]
+    pub lattice: Lattice,
     /// What a careful friend would say about the plan, the gravest first.
     pub findings: Vec<Finding>,
     /// Food wanted and food planned.
@@ -225,7 +230,7 @@ pub struct TableOutlook {
 }
 
 /// What is done in a step.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum StepKind {
     /// Buy, at the latest.
@@ -270,6 +275,80 @@ pub enum StepKind {
     Chill,
     /// Make a dish of one's own.
     Make,
+    /// A step of one's own.
+    Own,
+}
+
+impl StepKind {
+    /// Every kind.
+    pub const ALL: [Self; 22] = [
+        Self::Buy,
+        Self::Thaw,
+        Self::Trim,
+        Self::Salt,
+        Self::Rub,
+        Self::Light,
+        Self::SteadyFire,
+        Self::Feed,
+        Self::PitChange,
+        Self::On,
+        Self::ProbeIn,
+        Self::Turn,
+        Self::Spray,
+        Self::Wrap,
+        Self::Probe,
+        Self::Off,
+        Self::Hold,
+        Self::Slice,
+        Self::Serve,
+        Self::Chill,
+        Self::Make,
+        Self::Own,
+    ];
+
+    /// Its name in files.
+    #[must_use]
+    pub const fn slug(self) -> &'static str {
+        match self {
+            Self::Buy => "buy",
+            Self::Thaw => "thaw",
+            Self::Trim => "trim",
+            Self::Salt => "salt",
+            Self::Rub => "rub",
+            Self::Light => "light",
+            Self::SteadyFire => "steady_fire",
+            Self::Feed => "feed",
+            Self::PitChange => "pit_change",
+            Self::On => "on",
+            Self::ProbeIn => "probe_in",
+            Self::Turn => "turn",
+            Self::Spray => "spray",
+            Self::Wrap => "wrap",
+            Self::Probe => "probe",
+            Self::Off => "off",
+            Self::Hold => "hold",
+            Self::Slice => "slice",
+            Self::Serve => "serve",
+            Self::Chill => "chill",
+            Self::Make => "make",
+            Self::Own => "own",
+        }
+    }
+
+    /// The kind of that name.
+    #[must_use]
+    pub fn of_slug(slug: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|kind| kind.slug() == slug)
+    }
+
+    /// Whether it goes by the meat: its time follows from when its dish went on.
+    #[must_use]
+    pub const fn goes_by_the_meat(self) -> bool {
+        matches!(
+            self,
+            Self::ProbeIn | Self::Turn | Self::Wrap | Self::Probe | Self::Off | Self::Hold
+        )
+    }
 }
 
 /// Something to do.
@@ -295,6 +374,47 @@ pub struct Step {
     pub amount: Option<Mass>,
     /// Cautions that belong here, by the id of their rule.
     pub cautions: Vec<String>,
+    /// Its name, the same however often the day is worked out anew.
+    pub key: StepKey,
+    /// Between which moments hard rules let it begin.
+    #[serde(default)]
+    pub allowed: Allowed,
+    /// What holds it where it is: the first holds the step, each next one holds what the one before speaks of.
+    #[serde(default)]
+    pub held_by: Vec<Reason>,
+    /// Whether the person pinned it, and what became of that.
+    #[serde(default)]
+    pub pin: Pin,
+}
+
+impl Step {
+    /// A step of the whole table, with nothing else said yet.
+    #[must_use]
+    pub const fn new(kind: StepKind, when: Window, takes: TimeSpan) -> Self {
+        Self {
+            kind,
+            round: 0,
+            dish: None,
+            cooker: None,
+            when,
+            takes,
+            who: None,
+            core: None,
+            amount: None,
+            cautions: Vec::new(),
+            key: StepKey {
+                of: StepOf::Table,
+                kind,
+                round: 0,
+            },
+            allowed: Allowed {
+                earliest: None,
+                latest: None,
+            },
+            held_by: Vec::new(),
+            pin: Pin::Free,
+        }
+    }
 }
 
 /// How grave a finding is.

@@ -1,6 +1,6 @@
 //! Between which bounds each quantity of a plan can be reckoned with. Fields, checks and messages all read them here.
 
-use crate::units::{Area, Length, Mass, Temperature, TimeSpan};
+use crate::units::{Area, Length, Mass, Temperature, TimeSpan, Volume};
 use serde::Serialize;
 
 /// The unit in which the bounds of a [`Range`] stand.
@@ -15,6 +15,10 @@ pub enum Unit {
     Metre,
     /// m².
     SquareMetre,
+    /// m³.
+    CubicMetre,
+    /// A difference of temperatures, K.
+    Kelvin,
     /// m/s.
     MetrePerSecond,
     /// s.
@@ -81,6 +85,13 @@ impl Range {
                 let inches = short(area.square_inches());
                 format!("{{{} cm²|{inches} in²}}", short(area.square_centimetres()))
             }
+            Unit::CubicMetre => {
+                let volume = Volume::from_cubic_metres(value);
+                // A quart of the United States is 0.946 353 litres (NIST Handbook 44, appendix C).
+                let quarts = volume.litres() / 0.946_353;
+                format!("{{{} l|{} qt}}", short(volume.litres()), short(quarts))
+            }
+            Unit::Kelvin => format!("{{{} °C|{} °F}}", short(value), short(value * 1.8)),
             Unit::MetrePerSecond => format!("{} m/s", short(value)),
             Unit::Second => span(TimeSpan::from_seconds(value)),
             Unit::Share => format!("{} %", short(value * 100.0)),
@@ -213,6 +224,34 @@ ranges! {
     EXTRAS = Count 0.0, 300.0, "The number of things of your own", "Take out what was bought long ago.";
     /// A price in the smallest coin.
     PRICE = Count 0.0, 1e12, "The price", "Enter what stands on the label.";
+    /// Racks of a cooker.
+    RACKS = Count 0.0, 12.0, "The number of racks", "Keep the ones that food lies on.";
+    /// One rack.
+    RACK_AREA = SquareMetre 0.01, 2.0, "The area of a rack", "Measure its length and width.";
+    /// Free height above a rack.
+    RACK_HEIGHT = Metre 0.02, 1.0, "The height above a rack", "Measure up to the next rack or the lid.";
+    /// Hot side of a cooker.
+    HOT_SIDE = Kelvin 0.0, 80.0, "How much hotter the hot side is than the place of the thermometer", "Measure both sides, or leave it empty.";
+    /// Time between two rounds of fuel.
+    FEED_EVERY = Second 10.0 * MINUTE, 48.0 * HOUR, "The time between two rounds of fuel", "Enter how long the cooker goes on by itself.";
+    /// Hands at a step whose time was changed.
+    STEP_TAKES = Second MINUTE, 6.0 * HOUR, "The time that a step takes", "Enter how long hands are at it.";
+    /// From a pinned step to serving; negative after it.
+    PIN_AHEAD = Second -72.0 * HOUR, 336.0 * HOUR, "The time from a pinned step to serving", "Take the pin out, or pin the step again.";
+    /// A step of one's own.
+    OWN_STEP_TAKES = Second 0.0, 48.0 * HOUR, "The time that a step of your own takes", "Enter minutes, or hours and minutes.";
+    /// From a step of one's own to what it goes by.
+    OWN_STEP_APART = Second 0.0, 336.0 * HOUR, "The time between a step of your own and what it goes by", "Enter hours and minutes.";
+    /// Hands at a step of one's own.
+    OWN_STEP_HANDS = Count 0.0, 2.0, "The number of people at a step", "Enter 0 where nobody has to be there, else 1 or 2.";
+    /// Steps of one's own.
+    OWN_STEPS = Count 0.0, 200.0, "The number of steps of your own", "Keep the ones that the day hangs on.";
+    /// Ovens of the kitchen.
+    OVEN_ROOM = SquareMetre 0.0, 4.0, "The shelves of the oven", "Measure the shelves that can be used.";
+    /// Boxes that keep hot.
+    BOX_ROOM = CubicMetre 0.0, 1.0, "The room in the boxes", "It is printed on the box; add them up.";
+    /// Fridge.
+    FRIDGE_ROOM = CubicMetre 0.0, 2.0, "The room in the fridge", "Enter what is free for raw meat.";
     /// Length of a name, in characters.
     NAME = Count 0.0, 200.0, "The length of a name in letters", "Shorten it; a note can hold the rest.";
 }

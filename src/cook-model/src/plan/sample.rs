@@ -67,18 +67,16 @@ impl Sample {
     pub(super) fn cooker(&mut self, kind: CookerKind) -> CookerId {
         let order = self.order();
         let id = CookerId::new(0, self.next);
-        let cooker = Cooker {
-            name: format!("{kind:?}"),
+        let cooker = Cooker::new(
+            &format!("{kind:?}"),
             order,
             kind,
-            grate: Area::from_square_metres(0.4),
-            programme: vec![PitStep {
+            Area::from_square_metres(0.4),
+            vec![PitStep {
                 when: PitWhen::Start,
                 set: Temperature::from_celsius(121.0),
             }],
-            fuel: None,
-            chamber: None,
-        };
+        );
         self.plan.cookers.insert(id, cooker);
         id
     }
@@ -88,14 +86,14 @@ impl Sample {
         let order = self.order();
         let id = CrewId::new(0, self.next);
         let clock = |text: &str| format!("{text}:00").parse().expect("a time");
-        let member = CrewMember {
-            name: format!("Somebody {}", self.next),
+        let member = CrewMember::new(
+            &format!("Somebody {}", self.next),
             order,
-            quiet: quiet.map(|(from, to)| QuietHours {
+            quiet.map(|(from, to)| QuietHours {
                 from: clock(from),
                 to: clock(to),
             }),
-        };
+        );
         self.plan.crew.insert(id, member);
         id
     }

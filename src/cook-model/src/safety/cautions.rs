@@ -249,6 +249,7 @@ pub fn cautions_for(step: StepKind, context: &CautionContext) -> Vec<RuleId> {
             add(true, R::ReheatThrough);
             add(context.solid_fuel(), R::HotAsh);
         }
+        StepKind::Own => {}
         StepKind::Make => {
             add(true, R::RawApart);
             add(true, context.out_of_fridge());

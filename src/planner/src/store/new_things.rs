@@ -41,18 +41,17 @@ pub const USUAL_PIT: Temperature = Temperature::from_fahrenheit(250.0);
 /// A new cooker that is run at one temperature.
 #[must_use]
 pub fn cooker(kind: CookerKind, pit: Temperature, order: Order) -> Cooker {
-    Cooker {
-        name: cookers::kind(kind).to_owned(),
+    let programme = vec![PitStep {
+        when: PitWhen::Start,
+        set: pit,
+    }];
+    Cooker::new(
+        cookers::kind(kind),
         order,
         kind,
-        grate: usual_grate(kind),
-        programme: vec![PitStep {
-            when: PitWhen::Start,
-            set: pit,
-        }],
-        fuel: None,
-        chamber: None,
-    }
+        usual_grate(kind),
+        programme,
+    )
 }
 
 /// A weight that reads as a round number in the person's units.
@@ -129,11 +128,7 @@ fn empty_dish(name: &str, order: Order) -> Dish {
 /// Somebody new, who sleeps from ten to six.
 #[must_use]
 pub fn crew_member(name: &str, order: Order) -> CrewMember {
-    CrewMember {
-        name: name.to_owned(),
-        order,
-        quiet: Some(usual_quiet()),
-    }
+    CrewMember::new(name, order, Some(usual_quiet()))
 }
 
 /// Ten in the evening to six in the morning.

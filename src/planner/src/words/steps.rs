@@ -28,6 +28,7 @@ pub const fn verb(kind: StepKind) -> &'static str {
         StepKind::Serve => "Serve",
         StepKind::Chill => "Chill what is left",
         StepKind::Make => "Make",
+        StepKind::Own => "Do",
     }
 }
 
@@ -56,6 +57,7 @@ pub const fn on_ticket(kind: StepKind) -> &'static str {
         StepKind::Serve => "Serve",
         StepKind::Chill => "Chill",
         StepKind::Make => "Make",
+        StepKind::Own => "Do",
     }
 }
 
@@ -83,6 +85,7 @@ pub const fn on_stub(kind: StepKind) -> &'static str {
         StepKind::Serve => "serve",
         StepKind::Chill => "chill",
         StepKind::Make => "make",
+        StepKind::Own => "do",
     }
 }
 
@@ -113,6 +116,7 @@ pub fn in_full(kind: StepKind, dish: Option<&Dish>) -> &'static str {
         StepKind::Serve => "Serve",
         StepKind::Chill => "Chill what is left",
         StepKind::Make => "Make",
+        StepKind::Own => "Do",
     }
 }
 
@@ -120,33 +124,9 @@ pub fn in_full(kind: StepKind, dish: Option<&Dish>) -> &'static str {
 mod tests {
     use super::*;
 
-    const ALL: [StepKind; 21] = [
-        StepKind::Buy,
-        StepKind::Thaw,
-        StepKind::Trim,
-        StepKind::Salt,
-        StepKind::Rub,
-        StepKind::Light,
-        StepKind::SteadyFire,
-        StepKind::Feed,
-        StepKind::PitChange,
-        StepKind::On,
-        StepKind::ProbeIn,
-        StepKind::Turn,
-        StepKind::Spray,
-        StepKind::Wrap,
-        StepKind::Probe,
-        StepKind::Off,
-        StepKind::Hold,
-        StepKind::Slice,
-        StepKind::Serve,
-        StepKind::Chill,
-        StepKind::Make,
-    ];
-
     #[test]
     fn words_fit_their_places() {
-        for kind in ALL {
+        for kind in StepKind::ALL {
             assert!(on_ticket(kind).len() <= 10, "{kind:?}");
             assert!(on_stub(kind).len() <= 6, "{kind:?}");
             assert!(in_full(kind, None).len() <= 28, "{kind:?}");

@@ -53,6 +53,7 @@ fn check_cooker(plan: &Plan, at: &str, cooker: &Cooker, found: &mut Found) {
         range::GRATE,
         cooker.grate.square_metres(),
     );
+    extras(at, cooker, found);
     let programme = format!("{at}/programme");
     let steps = &cooker.programme;
     if !matches!(steps.first(), Some(first) if first.when == PitWhen::Start) {
@@ -80,5 +81,25 @@ fn check_cooker(plan: &Plan, at: &str, cooker: &Cooker, found: &mut Found) {
         if !plan.dishes.contains_key(&dish) {
             found.say(&programme, Trouble::Missing { thing: "dish" });
         }
+    }
+}
+
+/// Racks, the hot side, and how often it is fed.
+fn extras(at: &str, cooker: &Cooker, found: &mut Found) {
+    let racks = format!("{at}/racks");
+    found.hold(&racks, range::RACKS, count(cooker.racks.len()));
+    for rack in &cooker.racks {
+        found.hold(&racks, range::RACK_AREA, rack.area.square_metres());
+        found.hold(&racks, range::RACK_HEIGHT, rack.height.metres());
+    }
+    if let Some(hot) = cooker.hot_side {
+        found.hold(format!("{at}/hot_side"), range::HOT_SIDE, hot.kelvin());
+    }
+    if let Some(every) = cooker.feed_every {
+        found.hold(
+            format!("{at}/feed_every"),
+            range::FEED_EVERY,
+            every.seconds(),
+        );
     }
 }

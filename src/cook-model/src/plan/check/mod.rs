@@ -1,5 +1,6 @@
 //! Bad input, found before it is reckoned with: each with its place, its figures and what to do.
 
+mod arrangement;
 mod dishes;
 mod gathering;
 mod problem;
@@ -18,6 +19,7 @@ pub fn check(plan: &Plan, now: Moment) -> Vec<Problem> {
     gathering::check(plan, now, &mut found);
     dishes::check(plan, &mut found);
     shopping::check(plan, &mut found);
+    arrangement::check(plan, &mut found);
     found.0
 }
 

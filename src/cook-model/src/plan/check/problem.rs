@@ -108,6 +108,11 @@ pub enum Trouble {
         /// What sort of thing.
         thing: &'static str,
     },
+    /// Steps of one's own that go by one another in a circle.
+    #[error(
+        "This step goes by itself, by way of the steps that it goes by. Let one of them go by a time on the clock."
+    )]
+    GoesByItself,
     /// Quiet hours that begin and end at the same time.
     #[error(
         "Quiet hours that begin and end at {from} have no length. Change one of them, or take them out."

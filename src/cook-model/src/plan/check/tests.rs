@@ -1,13 +1,14 @@
 //! Every kind of bad input gives its message; a sound plan gives none.
 
 use super::*;
-use crate::handover::identity::{CookerId, CrewId, DishId, PieceId};
+use crate::handover::identity::{CookerId, CrewId, DishId, OwnStepId, PieceId};
+use crate::plan::outlook::StepKind;
 use crate::plan::{
     BasisOfWeight, Cooker, CookerKind, CrewMember, Dish, Food, Guests, Intact, Order, OwnPlace,
-    Piece, PitStep, PitWhen, QuietHours, Serving,
+    OwnStep, OwnStepPlace, OwnWhen, Piece, PitStep, PitWhen, QuietHours, Rack, Serving, StepKey,
 };
 use crate::safety::Units;
-use crate::units::{Area, Length, Mass, Temperature, TimeSpan};
+use crate::units::{Area, Length, Mass, Temperature, TemperatureDifference, TimeSpan, Volume};
 use proptest::prelude::*;
 
 fn dish_id() -> DishId {
@@ -49,18 +50,16 @@ fn sound() -> Plan {
     dish.pieces.insert(piece_id(), piece);
     dish.cooker = Some(cooker_id());
     plan.dishes.insert(dish_id(), dish);
-    let cooker = Cooker {
-        name: "Drum".to_owned(),
-        order: Order::default(),
-        kind: CookerKind::Drum,
-        grate: Area::from_square_metres(0.25),
-        programme: vec![PitStep {
+    let cooker = Cooker::new(
+        "Drum",
+        Order::default(),
+        CookerKind::Drum,
+        Area::from_square_metres(0.25),
+        vec![PitStep {
             when: PitWhen::Start,
             set: celsius(121.0),
         }],
-        fuel: None,
-        chamber: None,
-    };
+    );
     plan.cookers.insert(cooker_id(), cooker);
     plan
 }
@@ -221,12 +220,87 @@ fn the_gathering() {
     });
     finds("/quiet", "begin and end at 22:00", |plan| {
         let ten = "22:00:00".parse().expect("a time");
-        let member = CrewMember {
-            name: "Joss".to_owned(),
-            order: Order::default(),
-            quiet: Some(QuietHours { from: ten, to: ten }),
-        };
+        let member = CrewMember::new(
+            "Joss",
+            Order::default(),
+            Some(QuietHours { from: ten, to: ten }),
+        );
         plan.crew.insert(CrewId::new(1, 4), member);
+    });
+}
+
+fn own_step(plan: &mut Plan, when: OwnWhen) -> &mut OwnStep {
+    let own = OwnStep {
+        name: "Beans on".to_owned(),
+        when,
+        takes: TimeSpan::from_hours(2.0),
+        hands: 1,
+        place: OwnStepPlace::Anywhere,
+        who: None,
+        note: String::new(),
+    };
+    let id = OwnStepId::new(1, 100 + plan.own_steps.len() as u128);
+    plan.own_steps.entry(id).or_insert(own)
+}
+
+const AT_SERVING: OwnWhen = OwnWhen::BeforeServing {
+    span: TimeSpan::ZERO,
+};
+
+#[test]
+fn the_run_sheet() {
+    let on = StepKey::dish(dish_id(), StepKind::On);
+    finds(
+        "/pin",
+        "time from a pinned step to serving is 720 h",
+        |plan| {
+            let far = plan.serving.moment() - TimeSpan::from_hours(720.0);
+            plan.steps.entry(on).or_default().pin = Some(far);
+        },
+    );
+    finds("/takes", "time that a step takes is 7 h", |plan| {
+        plan.steps.entry(on).or_default().takes = Some(TimeSpan::from_hours(7.0));
+    });
+    finds("/takes", "step of your own takes is 60 h", |plan| {
+        own_step(plan, AT_SERVING).takes = TimeSpan::from_hours(60.0);
+    });
+    finds("/hands", "Enter 0 where nobody has to be there", |plan| {
+        own_step(plan, AT_SERVING).hands = 3;
+    });
+    finds("/who", "person is no longer in the plan", |plan| {
+        own_step(plan, AT_SERVING).who = Some(CrewId::new(9, 9));
+    });
+    finds("/place", "cooker is no longer in the plan", |plan| {
+        let cooker = CookerId::new(9, 9);
+        own_step(plan, AT_SERVING).place = OwnStepPlace::Cooker { cooker };
+    });
+    finds("/when", "step is no longer in the plan", |plan| {
+        let step = StepKey::dish(DishId::new(9, 9), StepKind::On);
+        let span = TimeSpan::ZERO;
+        own_step(plan, OwnWhen::After { step, span });
+    });
+    finds("/when", "goes by itself", |plan| {
+        let (step, span) = (StepKey::own(OwnStepId::new(1, 100)), TimeSpan::ZERO);
+        own_step(plan, OwnWhen::After { step, span });
+    });
+    finds("kitchen", "room in the fridge is 3000 l", |plan| {
+        plan.kitchen.fridge = Volume::from_litres(3000.0);
+    });
+    finds("/racks", "height above a rack is 5 mm", |plan| {
+        cooker(plan).racks.push(Rack {
+            area: Area::from_square_metres(0.2),
+            height: Length::from_millimetres(5.0),
+        });
+    });
+    finds(
+        "/hot_side",
+        "hot side is than the place of the thermometer is 200 °C",
+        |plan| {
+            cooker(plan).hot_side = Some(TemperatureDifference::from_kelvin(200.0));
+        },
+    );
+    finds("/feed_every", "rounds of fuel is 1 min", |plan| {
+        cooker(plan).feed_every = Some(TimeSpan::from_minutes(1.0));
     });
 }
 

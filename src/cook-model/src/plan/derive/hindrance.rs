@@ -8,7 +8,20 @@ use crate::plan::{Dish, Food, OwnPlace, Plan, Problem, Trouble};
 use crate::safety::Units;
 
 /// Fields that no forecast rests on.
-const BESIDE: [&str; 5] = ["guests", "appetite", "cookers", "crew", "serving"];
+const BESIDE: [&str; 12] = [
+    "appetite",
+    "cookers",
+    "crew",
+    "currency",
+    "extras",
+    "guests",
+    "kitchen",
+    "own_steps",
+    "purchases",
+    "serving",
+    "steps",
+    "supplies",
+];
 
 /// Settles a dish, or says what hinders it. `problems` are those of the whole plan.
 pub(super) fn settle<'a>(
@@ -48,7 +61,8 @@ fn hinders(problem: &Problem, id: DishId, dish: &Dish) -> bool {
     if at.starts_with("cookers/") {
         return cooker.is_some_and(|cooker| at.starts_with(&cooker));
     }
-    !BESIDE.contains(&at) && !at.starts_with("crew/")
+    let first = at.split('/').next().unwrap_or(at);
+    !BESIDE.contains(&first)
 }
 
 fn hindrance(problem: &Problem) -> Hindrance {

@@ -11,6 +11,7 @@ use crate::plan::foreseen::foreseen;
 use crate::plan::mark::marks;
 use crate::plan::method::{CutMethod, Kind};
 use crate::plan::outlook::{CoursePoint, DishOutlook, DishTimes, Outlook};
+use crate::plan::sheet::lattice;
 use crate::plan::steps::steps;
 use crate::plan::table::table;
 use crate::plan::window::{LONGEST_COOK, three_points};
@@ -24,13 +25,15 @@ const COURSE: TimeSpan = TimeSpan::from_minutes(15.0);
 /// Everything that is derived from a day.
 pub(super) fn outlook(day: &Day<'_>) -> Outlook {
     let portions = food_planned(day.plan);
-    let made = steps(day);
+    let mut made = steps(day);
     let foreseen: Vec<_> = day
         .placed()
         .map(|placed| foreseen(day.plan, placed, &made))
         .collect();
     let situation = day.situation;
     let safe = safe_line(day.plan, &situation.journal, &foreseen, situation.now);
+    let lattice = lattice(day, &made.steps);
+    lattice.write_into(&mut made.steps);
     let mut all = findings(day, portions);
     all.extend(made.findings);
     sort(&mut all);
@@ -54,6 +57,7 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
         dishes: dishes.collect(),
         table: table(day),
         steps: made.steps,
+        lattice,
         findings: all,
         portions,
         safe,

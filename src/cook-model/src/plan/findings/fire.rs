@@ -51,7 +51,7 @@ fn most_room(on_it: &[&Placed<'_>]) -> f64 {
 
 /// How far the air of one cooker can differ from one place to another, in K. Common practice: a firebox at one end or
 /// coals at one side make a hot and a cool zone; other cookers have one air.
-const fn zones(kind: CookerKind) -> f64 {
+pub(in crate::plan) const fn zones(kind: CookerKind) -> f64 {
     match kind {
         CookerKind::Kettle | CookerKind::Gas => 60.0,
         CookerKind::Offset => 30.0,

@@ -1,6 +1,7 @@
 //! What a careful friend would say about the plan.
 
 mod fire;
+pub(super) use fire::zones;
 mod safety;
 mod time;
 

@@ -2,14 +2,14 @@
 
 use super::{Made, of_cooker};
 use crate::handover::identity::CookerId;
-use crate::plan::day::{Day, Placed, is_minded};
+use crate::plan::day::{Day, Placed, habit, is_minded};
 use crate::plan::ensemble::reaches;
 use crate::plan::hands;
-use crate::plan::outlook::{Finding, FindingKind, Gravity, StepKind, Window};
+use crate::plan::outlook::{Finding, FindingKind, Gravity, Step, StepKind, Window};
 use crate::plan::up::Stretch;
 use crate::plan::window::window_of_those;
 use crate::plan::{Cooker, PitWhen, in_order};
-use crate::provisions::fuel::{Feeding, feeding};
+use crate::provisions::fuel::Feeding;
 use crate::units::{Moment, TimeSpan};
 
 /// A fire between two dishes is kept for so long; after that it is let out and lit again. Set by hand.
@@ -25,8 +25,12 @@ pub(super) fn add(day: &Day<'_>, made: &mut Made) {
             .placed()
             .filter(|placed| placed.on_a_fire().is_some_and(|(on, _)| on == id))
             .collect();
-        for burning in burning(&on_it) {
-            add_fire(day, (id, cooker), burning, &on_it, made);
+        let fires = burning(&on_it);
+        let several = fires.len() > 1;
+        let mut fed = 0;
+        for (number, burning) in (1..).zip(fires) {
+            let fire = if several { number } else { 0 };
+            fed = add_fire(day, (id, cooker), burning, (fire, fed), &on_it, made);
         }
         add_changes(day, (id, cooker), &on_it, made);
     }
@@ -55,13 +59,16 @@ pub(super) fn burning(on_it: &[&Placed<'_>]) -> Vec<Stretch> {
     fires
 }
 
+/// Adds a fire, numbered where there are several. Rounds of feeding are counted over all fires of a cooker; the count
+/// so far goes in and comes out.
 fn add_fire(
     day: &Day<'_>,
     (id, cooker): (CookerId, &Cooker),
     burning: Stretch,
+    (fire, fed): (u32, u32),
     on_it: &[&Placed<'_>],
     made: &mut Made,
-) {
+) -> u32 {
     let first = on_it.iter().find(|placed| placed.on == burning.from);
     let lit = burning.from - hands::to_steady_fire(cooker.kind);
     let step = |kind, at, takes| {
@@ -75,15 +82,22 @@ fn add_fire(
         )
     };
     if first.is_none_or(|placed| !placed.is_on) {
-        made.add(step(StepKind::Light, lit, hands::LIGHT));
         let steady = burning.from - READY;
-        made.add(step(StepKind::SteadyFire, steady, hands::STEADY_FIRE));
+        for (kind, at, takes) in [
+            (StepKind::Light, lit, hands::LIGHT),
+            (StepKind::SteadyFire, steady, hands::STEADY_FIRE),
+        ] {
+            made.add(Step {
+                round: fire,
+                ..step(kind, at, takes)
+            });
+        }
     }
-    let Some(feeding) = feeding(cooker.kind) else {
-        return;
+    let Some(feeding) = habit(cooker) else {
+        return fed;
     };
     let rounds = rounds(day, burning, feeding);
-    for (round, at) in (1..).zip(&rounds) {
+    for (round, at) in (fed + 1..).zip(&rounds) {
         let mut step = step(StepKind::Feed, *at, hands::FEED);
         step.round = round;
         made.add(step);
@@ -110,6 +124,7 @@ fn add_fire(
             },
         });
     }
+    fed + u32::try_from(rounds.len()).unwrap_or(0)
 }
 
 /// When the fire is fed: at the usual distance, or a little sooner or later where that finds somebody up.

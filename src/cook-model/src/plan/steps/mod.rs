@@ -4,6 +4,8 @@ mod cooking;
 mod fire;
 mod kitchen;
 mod own;
+mod own_steps;
+mod remembered;
 mod table;
 mod who;
 
@@ -11,7 +13,7 @@ use super::day::{Day, Placed};
 use super::outlook::{Finding, FindingKind, Gravity, Step, StepKind, Window};
 use crate::handover::identity::CookerId;
 use crate::meat::Make;
-use crate::plan::{Cooker, Intact};
+use crate::plan::{Cooker, Intact, StepKey, StepOf};
 use crate::safety::{CautionContext, cautions_for};
 use crate::units::TimeSpan;
 
@@ -38,10 +40,29 @@ pub(super) fn steps(day: &Day<'_>) -> Made {
     kitchen::shop(day, &first_hands, &mut made);
     fire::add(day, &mut made);
     table::add(day, &mut made);
+    for step in &mut made.steps {
+        step.key = key(step);
+    }
+    own_steps::add(day, &mut made);
+    remembered::durations(day.plan, &mut made.steps);
     // A stable sort: what falls at the same time stays in the order in which it was laid out.
     made.steps.sort_by_key(|step| step.when.likely());
     who::assign(day, &mut made);
     made
+}
+
+/// What a step is called. Steps of one's own have their key already.
+fn key(step: &Step) -> StepKey {
+    let of = match (step.dish, step.cooker) {
+        (Some(dish), _) => StepOf::Dish(dish),
+        (None, Some(cooker)) => StepOf::Cooker(cooker),
+        (None, None) => StepOf::Table,
+    };
+    StepKey {
+        of,
+        kind: step.kind,
+        round: step.round,
+    }
 }
 
 impl Made {
@@ -78,16 +99,10 @@ fn of_dish(
             | StepKind::Slice
     );
     Step {
-        kind,
-        round: 0,
         dish: Some(placed.settled.id),
         cooker: placed.cooker.map(|(id, _)| id).filter(|_| at_fire),
-        when,
-        takes,
-        who: None,
-        core: None,
-        amount: None,
         cautions: cautions(kind, &context(day, Some(placed), placed.cooker)),
+        ..Step::new(kind, when, takes)
     }
 }
 
@@ -101,16 +116,9 @@ fn of_cooker(
     takes: TimeSpan,
 ) -> Step {
     Step {
-        kind,
-        round: 0,
-        dish: None,
         cooker: Some(cooker.0),
-        when,
-        takes,
-        who: None,
-        core: None,
-        amount: None,
         cautions: cautions(kind, &context(day, first, Some(cooker))),
+        ..Step::new(kind, when, takes)
     }
 }
 

@@ -25,15 +25,7 @@ fn step(day: &Day<'_>, kind: StepKind, at: Moment, takes: TimeSpan) -> Step {
     let below = |placed: &&_| context(day, Some(placed), None).below_minimum;
     let speaks = day.placed().find(below).or_else(|| day.placed().next());
     Step {
-        kind,
-        round: 0,
-        dish: None,
-        cooker: None,
-        when: Window::at(at),
-        takes,
-        who: None,
-        core: None,
-        amount: None,
         cautions: cautions(kind, &context(day, speaks, None)),
+        ..Step::new(kind, Window::at(at), takes)
     }
 }

@@ -66,6 +66,7 @@ impl Reason {
             (StepKind::Feed, _) => Self::FireWants(interval(step, outlook)),
             (StepKind::PitChange, _) => step.core.map_or(Self::Programme, Self::Core),
             (StepKind::Serve, _) => Self::Serving,
+            (StepKind::Own, _) => Self::Leads,
             (StepKind::Chill, _) => Self::AfterServing,
             (StepKind::Slice | StepKind::Make, _) | (StepKind::On, None) => {
                 Self::BeforeServing(serving)

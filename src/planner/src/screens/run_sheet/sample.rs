@@ -59,6 +59,7 @@ impl Sample {
                     slack: None,
                 },
                 steps: Vec::new(),
+                lattice: cook_model::schedule::Lattice::default(),
                 findings: Vec::new(),
                 safe: cook_model::safety::SafeLine::default(),
                 portions: Portions {
@@ -92,11 +93,7 @@ impl Sample {
     /// Somebody who is always up.
     pub(crate) fn crew(&mut self, name: &str) -> CrewId {
         let id = CrewId::new(0, self.number());
-        let member = CrewMember {
-            name: name.to_owned(),
-            order: self.order(),
-            quiet: None,
-        };
+        let member = CrewMember::new(name, self.order(), None);
         self.plan.crew.insert(id, member);
         id
     }
@@ -104,15 +101,13 @@ impl Sample {
     /// A cooker.
     pub(crate) fn cooker(&mut self, name: &str) -> CookerId {
         let id = CookerId::new(0, self.number());
-        let cooker = Cooker {
-            name: name.to_owned(),
-            order: self.order(),
-            kind: CookerKind::Offset,
-            grate: Area::from_square_metres(0.5),
-            programme: Vec::new(),
-            fuel: None,
-            chamber: None,
-        };
+        let cooker = Cooker::new(
+            name,
+            self.order(),
+            CookerKind::Offset,
+            Area::from_square_metres(0.5),
+            Vec::new(),
+        );
         self.plan.cookers.insert(id, cooker);
         id
     }
@@ -174,18 +169,9 @@ impl Sample {
 
     /// A step at a time, with a window of as many minutes to either side; the rest is filled in by the caller.
     pub(crate) fn step(&mut self, kind: StepKind, likely: &str, minutes: f64) -> &mut Step {
-        self.outlook.steps.push(Step {
-            kind,
-            round: 0,
-            dish: None,
-            cooker: None,
-            when: around(at(likely), minutes),
-            takes: TimeSpan::ZERO,
-            who: None,
-            core: None,
-            amount: None,
-            cautions: Vec::new(),
-        });
+        let when = around(at(likely), minutes);
+        let step = Step::new(kind, when, TimeSpan::ZERO);
+        self.outlook.steps.push(step);
         self.outlook.steps.last_mut().expect("just pushed")
     }
 }
