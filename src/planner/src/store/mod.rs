@@ -15,6 +15,7 @@ mod plans;
 mod preferences;
 mod problems;
 mod records;
+mod safe;
 
 pub use edit::Edit;
 pub use forecast::{Forecast, Progress};
@@ -36,6 +37,7 @@ use crate::words::Told;
 use cook_model::handover::Clock;
 use cook_model::handover::identity::PlanId;
 use cook_model::plan::{Plan, Serving, Zone};
+use cook_model::safety::SafeLine;
 use cook_model::units::Moment;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -60,6 +62,8 @@ pub struct Store {
     pub formats: Memo<Formats>,
     /// The present minute.
     pub now: Memo<Moment>,
+    /// How the food of the open plan stands.
+    pub safe: Memo<Arc<SafeLine>>,
     /// How far the last change got.
     pub save_state: RwSignal<SaveState>,
     /// Something that went well and is worth saying, until it has been read.
@@ -115,19 +119,28 @@ impl Store {
         let wrong =
             Memo::new(move |_| problems::of(plan.get().as_deref(), now.get(), formats.get().units));
         let save_state = RwSignal::from(storage.state());
+        let forecast = RwSignal::new(Forecast::default());
+        let journal = Memo::new(move |_| {
+            library.with(|library| {
+                let journal = library.open_plan().map(HeldPlan::journal);
+                Arc::new(journal.cloned().unwrap_or_default())
+            })
+        });
+        let safe = safe::follow(plan, journal, forecast, now);
 
         let store = Self {
             library,
             preferences,
             clock: StoredValue::new(Clock::new(replica)),
             storage: StoredValue::new_local(storage),
-            forecast: RwSignal::new(Forecast::default()),
+            forecast,
             open_id,
             plan,
             zone,
             wrong,
             formats,
             now,
+            safe,
             save_state,
             told: RwSignal::new(None),
         };

@@ -16,6 +16,7 @@ pub mod hindrances;
 pub mod plans;
 pub mod reasons;
 pub mod run_sheet;
+pub mod safety;
 pub mod saving;
 pub mod screens;
 pub mod shopping;

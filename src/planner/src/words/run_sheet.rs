@@ -1,6 +1,6 @@
 //! What Run sheet says beside its tickets.
 
-use super::count_at_start;
+use super::{count, count_at_start};
 use crate::format::{Formats, rounded};
 use crate::screens::run_sheet::lane::Unattended;
 use chrono::{NaiveTime, Timelike};
@@ -55,8 +55,6 @@ pub const NOTHING_YET: &str = "Nothing is on the sheet yet. Add a dish and a coo
 pub const BROKEN: &str = "The day could not be worked out on this device. What is shown, if anything, may be out of date. Reload the page.";
 /// What the Dock is, for a screen reader.
 pub const CHOSEN: &str = "The chosen step";
-/// Opens the rule behind a caution and where it can be read.
-pub const SOURCE: &str = "The rule and its source";
 /// What was folded away.
 pub const UNFOLD: &str = "Unfold";
 /// Folds it again.
@@ -90,6 +88,18 @@ pub fn likely(time: String) -> String {
 #[must_use]
 pub fn cautions(count: usize) -> String {
     count_at_start(count, "caution", "cautions")
+}
+
+/// Opens the source of the caution that stands in full, and the other cautions.
+#[must_use]
+pub fn source_and_more(others: usize) -> String {
+    match others {
+        0 => "Its source".to_owned(),
+        _ => format!(
+            "Its source, and {}",
+            count(others, "more caution", "more cautions")
+        ),
+    }
 }
 
 /// Who does it, and how long hands are at it; empty where neither is known.
@@ -148,10 +158,6 @@ pub fn may_fall(window: &Window, formats: &Formats) -> String {
     }
 }
 
-/// What a rule rests on where no publication was read for it.
-pub const COMMON_PRACTICE: &str = "common practice";
-/// What a rule rests on where it was not read again.
-pub const FROM_MEMORY: &str = "from memory, not read again";
 /// No plan is open.
 pub const NO_PLAN: &str = "No plan is open. Choose one in Plans, or make a new one there.";
 

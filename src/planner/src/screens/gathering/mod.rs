@@ -9,7 +9,7 @@ pub mod new_dish;
 pub mod rests_on;
 pub mod scale;
 
-use crate::parts::LastLine;
+use crate::parts::{LastLine, SafeLine};
 use crate::store::use_store;
 use crate::words::gathering as words;
 use answer_plate::AnswerPlate;
@@ -50,6 +50,7 @@ pub fn Gathering() -> impl IntoView {
     view! {
         <main class="gathering cols">
             <div class="c1">
+                <SafeLine quiet=true />
                 <AnswerPlate />
                 <Findings />
                 <SampleNote />

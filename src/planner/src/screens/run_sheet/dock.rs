@@ -2,9 +2,9 @@
 
 use super::board::{Board, Chosen, use_board};
 use super::cooker_view::place_name;
-use super::facts::{Caution, Facts, caution, facts};
-use crate::parts::Mark;
-use crate::words::run_sheet as words;
+use super::facts::{Caution, Facts, facts};
+use crate::parts::{Mark, Rule};
+use crate::words::{run_sheet as words, safety};
 use cook_model::safety::RuleId;
 use leptos::prelude::*;
 
@@ -35,7 +35,12 @@ fn shown(board: Board) -> Option<Shown> {
             Some(Shown::Unattended {
                 head: words::unattended_head(stretch, formats),
                 note: words::unattended_note(stretch, &place_name(place, plan)),
-                cautions: rules.map(|id| caution(id, formats)).to_vec(),
+                cautions: rules
+                    .map(|id| Caution {
+                        rule: safety::rule(id, formats),
+                        before: false,
+                    })
+                    .to_vec(),
             })
         }
     })
@@ -114,35 +119,30 @@ fn StepFacts(facts: Facts, single: bool) -> impl IntoView {
     }
 }
 
-/// Cautions, folded; each with its rule and source one tap further.
+/// Cautions. The gravest of those that no earlier step had stands in full; its source and the others are in the fold.
 #[component]
 fn Cautions(cautions: Vec<Caution>) -> impl IntoView {
     let count = cautions.len();
-    let caution = |caution: Caution| {
-        view! {
-            <li>
-                <p>{caution.words}</p>
-                <details>
-                    <summary>{words::SOURCE}</summary>
-                    <p class="small">{caution.condition}</p>
-                    {caution.differs.map(|differs| view! { <p class="small">{differs}</p> })}
-                    <ul class="sources small">
-                        {caution
-                            .sources
-                            .into_iter()
-                            .map(|source| view! { <li>{source}</li> })
-                            .collect_view()}
-                    </ul>
-                </details>
-            </li>
-        }
+    let first = cautions.iter().position(|caution| !caution.before);
+    let stands = first.map(|place| cautions[place].rule.words.clone());
+    let summary = if stands.is_some() {
+        words::source_and_more(count - 1)
+    } else {
+        words::cautions(count)
     };
+    let rules = cautions.into_iter().enumerate().map(|(place, caution)| {
+        let said = caution.before || Some(place) == first;
+        view! { <li><Rule rule=caution.rule before=said /></li> }
+    });
     (count > 0).then(|| {
         view! {
-            <details class="cautions">
-                <summary>{words::cautions(count)}</summary>
-                <ul>{cautions.into_iter().map(caution).collect_view()}</ul>
-            </details>
+            <div class="dock-cautions">
+                {stands.map(|words| view! { <p class="caution">{words}</p> })}
+                <details class="cautions">
+                    <summary>{summary}</summary>
+                    <ul>{rules.collect_view()}</ul>
+                </details>
+            </div>
         }
     })
 }

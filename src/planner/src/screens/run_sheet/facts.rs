@@ -3,12 +3,14 @@
 use super::lane::Hands;
 use super::reason::Reason;
 use super::ticket::Ticket;
-use crate::format::{ClockStyle, Formats, LengthUnit, MassUnit, TemperatureScale, rounded};
+use crate::format::{ClockStyle, Formats, rounded};
+use crate::words::safety::{self, RuleSaid};
 use crate::words::{capital, reasons, run_sheet as words, steps as verbs};
 use cook_model::plan::Plan;
 use cook_model::plan::outlook::{Outlook, Step, StepKind, Window};
-use cook_model::safety::{self, Basis, RuleId, Severity};
+use cook_model::safety::RuleId;
 use cook_model::units::Moment;
+use std::collections::BTreeSet;
 
 /// A dish as it is marked: letter and hue.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -59,21 +61,13 @@ pub struct Facts {
     pub cautions: Vec<Caution>,
 }
 
-/// A caution with what it rests on.
+/// A caution of a step.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Caution {
-    /// Which rule.
-    pub id: RuleId,
-    /// What to do.
-    pub words: String,
-    /// What follows from it.
-    pub severity: Severity,
-    /// The rule with its figures.
-    pub condition: String,
-    /// Where another rule says otherwise.
-    pub differs: Option<String>,
-    /// What it rests on, in words.
-    pub sources: Vec<String>,
+    /// What it says.
+    pub rule: RuleSaid,
+    /// An earlier step said it already.
+    pub before: bool,
 }
 
 /// What stands on a ticket.
@@ -137,7 +131,7 @@ pub fn facts(step: &Step, plan: &Plan, outlook: &Outlook, formats: &Formats) -> 
             StepKind::Salt => words::of_salt(&formats.mass(amount)),
             _ => formats.mass(amount),
         }),
-        cautions: cautions(step, formats),
+        cautions: cautions(step, outlook, formats),
     }
 }
 
@@ -218,39 +212,19 @@ fn said(step: &Step, what_too: bool, plan: &Plan, outlook: &Outlook, formats: &F
     words::step(what, &told.with, &when, &told.hands)
 }
 
-fn cautions(step: &Step, formats: &Formats) -> Vec<Caution> {
+/// Each caution is said at the first step of the day that has it, and stays readable at the others.
+fn cautions(step: &Step, outlook: &Outlook, formats: &Formats) -> Vec<Caution> {
+    let earlier = outlook.steps.iter().take_while(|other| *other != step);
+    let said: BTreeSet<&String> = earlier.flat_map(|other| &other.cautions).collect();
     let ids = step
         .cautions
         .iter()
-        .filter_map(|slug| slug.parse::<RuleId>().ok());
-    ids.map(|id| caution(id, formats)).collect()
-}
-
-/// A rule as a caution, in the person's units.
-#[must_use]
-pub fn caution(id: RuleId, formats: &Formats) -> Caution {
-    let units = safety::Units {
-        fahrenheit: formats.units.temperature == TemperatureScale::Fahrenheit,
-        pounds: formats.units.mass == MassUnit::Pounds,
-        inches: formats.units.length == LengthUnit::Inches,
-    };
-    let rule = id.rule();
-    Caution {
-        id,
-        words: safety::say(rule.words, units),
-        severity: rule.severity,
-        condition: safety::say(rule.condition, units),
-        differs: rule.differs.map(|text| safety::say(text, units)),
-        sources: match rule.basis {
-            Basis::CommonPractice => vec![words::COMMON_PRACTICE.to_owned()],
-            Basis::FromMemory => vec![words::FROM_MEMORY.to_owned()],
-            Basis::Published => rule
-                .sources
-                .iter()
-                .map(|source| format!("{}, {}", source.title, source.edition))
-                .collect(),
-        },
-    }
+        .filter_map(|slug| Some((slug, slug.parse::<RuleId>().ok()?)));
+    ids.map(|(slug, id)| Caution {
+        rule: safety::rule(id, formats),
+        before: said.contains(slug),
+    })
+    .collect()
 }
 
 #[cfg(test)]
@@ -319,9 +293,31 @@ mod tests {
         assert_eq!(said.likely.as_deref(), Some("08:50"));
         assert_eq!(said.hands, "Joss, 10\u{a0}min");
         assert_eq!(said.cautions.len(), 1);
-        assert!(!said.cautions[0].words.is_empty());
-        assert!(!said.cautions[0].sources.is_empty());
-        assert!(!said.cautions[0].words.contains('{'));
+        let rule = &said.cautions[0].rule;
+        assert!(!rule.words.is_empty() && !rule.sources.is_empty());
+        assert!(!rule.words.contains('{') && !rule.condition.contains('{'));
+        assert!(!said.cautions[0].before);
+    }
+
+    #[test]
+    fn a_caution_is_said_once_and_stays_readable() {
+        let mut sample = wrapped();
+        let later = sample.step(StepKind::Turn, "2026-09-12T10:00:00", 0.0);
+        later.cautions = vec![
+            RuleId::HotSurfaces.slug().to_owned(),
+            RuleId::CleanBoard.slug().to_owned(),
+        ];
+        let step = &sample.outlook.steps[1];
+        let said = facts(step, &sample.plan, &sample.outlook, &formats());
+        let before: Vec<_> = said
+            .cautions
+            .iter()
+            .map(|caution| (caution.rule.id, caution.before))
+            .collect();
+        assert_eq!(
+            before,
+            [(RuleId::HotSurfaces, true), (RuleId::CleanBoard, false)]
+        );
     }
 
     #[test]

@@ -3,6 +3,7 @@
 use super::board::{Board, Derived};
 use super::sheet_view::SheetView;
 use crate::device::screen::use_screen;
+use crate::parts::SafeLine;
 use crate::store::{Progress, use_store};
 use crate::words::run_sheet as words;
 use leptos::prelude::*;
@@ -33,6 +34,7 @@ pub fn RunSheet() -> impl IntoView {
     };
     view! {
         <main class="run-sheet">
+            <SafeLine />
             <div role="status">
                 {move || state().map(|(word, class)| view! { <p class=class>{word}</p> })}
             </div>

@@ -5,7 +5,7 @@ pub mod own;
 pub mod send;
 
 use crate::device::money;
-use crate::parts::{LastLine, SelectField};
+use crate::parts::{LastLine, SafeLine, SelectField};
 use crate::store::{Edit, use_store};
 use crate::words::shopping as words;
 use cook_model::plan::Currency;
@@ -46,6 +46,7 @@ pub fn Shopping() -> impl IntoView {
     let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
     view! {
         <main class="shopping">
+            <SafeLine quiet=true />
             <CostPlate />
             <Show when=move || some.get() fallback=|| view! { <p class="note settle">{words::EMPTY}</p> }>
                 <div class="aisles">{Aisle::ALL.map(|aisle| view! { <OneAisle aisle /> }).into_iter().collect_view()}</div>
