@@ -5,3 +5,4 @@ mod physics;
 mod provisions;
 mod rows;
 mod safety;
+mod schedule;

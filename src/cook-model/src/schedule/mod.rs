@@ -8,11 +8,17 @@ mod explain;
 mod lattice;
 mod moves;
 mod network;
+mod project;
 mod reason;
+mod serial;
+mod shortest;
 mod solve;
+mod timetable;
 
 pub use lattice::{
     Bound, DishSpans, Edge, Hours, Lattice, Link, Person, RoomSize, Skill, Stay, Stretch, Task, Tie,
 };
 pub use moves::{BrokenPromise, Moved, Refused, To, move_step};
+pub use project::{Activity, NoProject, Project};
 pub use reason::{Allowed, Pin, Reason, Room, Rule};
+pub use shortest::Shortest;
