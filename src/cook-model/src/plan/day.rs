@@ -36,6 +36,7 @@ pub(super) struct Today<'a> {
 }
 
 /// A dish with its place on the clock.
+#[derive(Clone)]
 pub(super) struct Placed<'a> {
     pub(super) settled: Settled<'a>,
     pub(super) cooker: Option<(CookerId, &'a Cooker)>,

@@ -30,6 +30,7 @@ mod situation;
 mod step_key;
 mod steps;
 mod table;
+mod trial;
 mod up;
 mod window;
 
@@ -48,6 +49,7 @@ pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange
 pub use mark::{Mark, marks};
 pub use situation::Situation;
 pub use step_key::{NotAStep, StepKey, StepOf};
+pub use trial::{Start, Trial};
 
 use crate::handover::identity::{CookerId, CrewId, DishId, ExtraId, OwnStepId};
 use crate::provisions::shopping::{Extra, Item, Purchase, Supplies};

@@ -16,8 +16,10 @@ mod preferences;
 mod problems;
 mod records;
 mod safe;
+mod trials;
 
 pub use edit::Edit;
+use forecast::reckoner;
 pub use forecast::{Forecast, Progress};
 pub use held_plan::HeldPlan;
 pub use history::History;
@@ -27,10 +29,12 @@ pub use load::{Loaded, load};
 pub use plans::TakenIn;
 pub use preferences::{Device, Light, Preferences};
 pub use problems::Wrong;
+pub use trials::{ToTry, Trials, Tried};
 
 use crate::device::clock::{now, use_minute, wall_milliseconds};
 use crate::device::ids::Ids;
 use crate::device::storage::{Key, SaveState, Storage};
+use crate::device::worker::Reckoner;
 use crate::device::{locale, zone};
 use crate::format::Formats;
 use crate::words::Told;
@@ -50,6 +54,8 @@ pub struct Store {
     clock: StoredValue<Clock>,
     storage: StoredValue<Storage, LocalStorage>,
     forecast: RwSignal<Forecast>,
+    trials: RwSignal<Trials>,
+    reckoner: StoredValue<Reckoner, LocalStorage>,
     /// Which plan is open.
     pub open_id: Memo<Option<PlanId>>,
     /// The open plan, none where the shelf is empty.
@@ -127,6 +133,7 @@ impl Store {
             })
         });
         let safe = safe::follow(plan, journal, forecast, now);
+        let trials = RwSignal::new(Trials::default());
 
         let store = Self {
             library,
@@ -134,6 +141,8 @@ impl Store {
             clock: StoredValue::new(Clock::new(replica)),
             storage: StoredValue::new_local(storage),
             forecast,
+            trials,
+            reckoner: StoredValue::new_local(reckoner(forecast, trials)),
             open_id,
             plan,
             zone,

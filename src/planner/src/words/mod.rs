@@ -21,6 +21,7 @@ pub mod saving;
 pub mod screens;
 pub mod shopping;
 pub mod steps;
+pub mod swap;
 pub mod taking_in;
 pub mod times;
 
