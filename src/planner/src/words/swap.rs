@@ -11,7 +11,9 @@ pub const TITLE: &str = "What does the shop have?";
 /// The key on the line of a dish.
 pub const ANOTHER_PIECE: &str = "The shop has another piece";
 /// What else there is to say.
-pub const MORE: &str = "Cut, frozen, intact";
+pub const MORE: &str = "Another cut, intact or not";
+/// It is frozen.
+pub const FROZEN: &str = "Frozen";
 /// The cut that the shop has.
 pub const ANOTHER_CUT: &str = "Another cut instead";
 /// Bones of one piece.
@@ -154,7 +156,7 @@ pub fn on_at(way: SwapWay, on: Moment, formats: &Formats) -> String {
 /// The start as planned.
 #[must_use]
 pub fn same_start(on: Moment, formats: &Formats) -> String {
-    format!("Left at {}", formats.day_time(on))
+    format!("Same start, {}", formats.day_time(on))
 }
 
 /// The odds of a start, and whether they keep the promise: `By 18:00: 19 in 20.`

@@ -90,7 +90,7 @@ pub fn OneLine(
                 <div class="edit">{working} <Changes item line /></div>
             </details>
             <Show when=move || swappable && !ticked.get() && !left_out.get()>
-                <button type="button" class="btn swap-key no-print" on:click=look>{swap::ANOTHER_PIECE}</button>
+                <button type="button" class="btn bare swap-key no-print" on:click=look>{swap::ANOTHER_PIECE}</button>
             </Show>
         </li>
     }

@@ -21,18 +21,18 @@ pub fn OfferFields() -> impl IntoView {
         <div class="fields">
             <WeightField />
             <ThicknessField />
-            <CountField />
             <PriceFields />
+            <CountField />
+            <CheckField
+                label=Signal::stored(words::FROZEN.to_owned())
+                value=Signal::derive(move || swap.offer.with(|offer| offer.frozen))
+                on_change=move |frozen| swap.offer.update(|offer| offer.frozen = frozen)
+            />
         </div>
         <InsteadChoice />
         <details class="group">
             <summary class="head">{words::MORE}</summary>
             <CutField />
-            <CheckField
-                label=Signal::stored(dish_form::FROZEN.to_owned())
-                value=Signal::derive(move || swap.offer.with(|offer| offer.frozen))
-                on_change=move |frozen| swap.offer.update(|offer| offer.frozen = frozen)
-            />
             <IntactChoice />
         </details>
     }

@@ -11,8 +11,8 @@ use crate::store::{Edit, Store, ToTry, use_store};
 use crate::words::{dishes, swap as words};
 use cook_model::handover::identity::{DishId, PieceId};
 use cook_model::meat::CutId;
-use cook_model::plan::outlook::DishTimes;
-use cook_model::plan::{Food, Plan, in_order};
+use cook_model::plan::outlook::{DishTimes, StepKind};
+use cook_model::plan::{Food, Plan, StepKey, in_order};
 use cook_model::provisions::shopping::Item;
 use cook_model::provisions::{Instead, Offer, OfferError, SwapWay, Weights, take_offer};
 use fields::OfferFields;
@@ -32,11 +32,32 @@ pub(super) struct Swap {
     pub(super) dish: DishId,
     pub(super) offer: RwSignal<Offer>,
     pub(super) instead: RwSignal<Instead>,
-    pub(super) chosen: RwSignal<SwapWay>,
+    pub(super) chosen: RwSignal<Chosen>,
     pub(super) plans: Memo<Result<Tries, OfferError>>,
 }
 
-/// The plan with the offer taken, each way.
+/// What is done with the day.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Chosen {
+    /// On when the promise is kept.
+    Kept,
+    /// On when it was planned.
+    Same,
+    /// Cut in two, and on when the promise is kept.
+    InTwo,
+}
+
+impl Chosen {
+    /// What is done with the piece.
+    pub(super) const fn way(self) -> SwapWay {
+        match self {
+            Self::Kept | Self::Same => SwapWay::Whole,
+            Self::InTwo => SwapWay::CutInTwo,
+        }
+    }
+}
+
+/// The plan with the offer taken, each way, on when the promise is kept.
 #[derive(Clone, PartialEq)]
 pub(super) struct Tries {
     pub(super) whole: Arc<Plan>,
@@ -79,7 +100,7 @@ impl Swap {
             dish,
             offer,
             instead,
-            chosen: RwSignal::new(SwapWay::Whole),
+            chosen: RwSignal::new(Chosen::Kept),
             plans,
         }
     }
@@ -94,7 +115,7 @@ impl Swap {
     }
 }
 
-/// The plan with an offer taken. A name that the person has not touched follows the cut.
+/// The plan with an offer taken, on when the promise is kept: a pin on its start goes. A name that the person has not touched follows the cut.
 fn taken(
     plan: &Plan,
     dish: DishId,
@@ -105,11 +126,12 @@ fn taken(
 ) -> Result<Plan, OfferError> {
     let before = plan.dishes.get(&dish).and_then(|dish| cut_of(&dish.food));
     let mut taken = take_offer(plan, dish, offer, way, instead, piece)?;
-    if let (Some(before), Some(dish)) = (before, taken.dishes.get_mut(&dish))
-        && dish.name == dishes::dish_name(before)
+    if let (Some(before), Some(named)) = (before, taken.dishes.get_mut(&dish))
+        && named.name == dishes::dish_name(before)
     {
-        dishes::dish_name(offer.cut).clone_into(&mut dish.name);
+        dishes::dish_name(offer.cut).clone_into(&mut named.name);
     }
+    taken.pin(StepKey::dish(dish, StepKind::On), None);
     Ok(taken)
 }
 
@@ -215,7 +237,13 @@ fn Keys() -> impl IntoView {
         let Ok(tries) = swap.plans.get_untracked() else {
             return;
         };
-        let taken = tries.of(swap.chosen.get_untracked());
+        let chosen = swap.chosen.get_untracked();
+        let taken = tries.of(chosen.way());
+        // A start that is left where it was is pinned, or the plan would move it.
+        let pin = match chosen {
+            Chosen::Same => swap.planned().map(|times| times.on),
+            Chosen::Kept | Chosen::InTwo => None,
+        };
         let name = store.plan.with_untracked(|plan| {
             let dish = plan.as_ref()?.dishes.get(&swap.dish)?;
             Some(dish.name.clone())
@@ -223,6 +251,9 @@ fn Keys() -> impl IntoView {
         let priced = swap.offer.with_untracked(|offer| offer.price.is_some());
         store.edit(Edit::PieceTaken(name.unwrap_or_default()), |plan| {
             *plan = Plan::clone(taken);
+            if pin.is_some() {
+                plan.pin(StepKey::dish(swap.dish, StepKind::On), pin);
+            }
             if priced && plan.currency.is_none() {
                 plan.currency = Some(money::usual());
             }
@@ -230,7 +261,7 @@ fn Keys() -> impl IntoView {
         looking.set(None);
     };
     view! {
-        <div class="pair">
+        <div class="pair take">
             <button type="button" class="btn" on:click=move |_| looking.set(None)>{words::KEEP_LOOKING}</button>
             <button type="button" class="btn act" disabled=move || swap.plans.with(Result::is_err) on:click=take>
                 {words::TAKE_IT}

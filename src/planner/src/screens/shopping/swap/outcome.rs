@@ -24,7 +24,7 @@ pub(super) fn effect(swap: Swap, way: SwapWay) -> Option<SwapEffect> {
 pub fn Outcome() -> impl IntoView {
     let swap = expect_context::<Swap>();
     let Listed { currency, .. } = expect_context();
-    let effect = Memo::new(move |_| effect(swap, swap.chosen.get()));
+    let effect = Memo::new(move |_| effect(swap, swap.chosen.get().way()));
     let plate = move || {
         let effect = effect.get()?;
         let say = |bill: cook_model::provisions::shopping::Bill| {
@@ -49,7 +49,7 @@ pub fn Outcome() -> impl IntoView {
         let planned = swap.planned()?;
         let before = planned.ready.likely() - planned.on;
         let after = swap.store.trials().with(|trials| {
-            let tried = trials.get(&number(swap.chosen.get()))?;
+            let tried = trials.get(&number(swap.chosen.get().way()))?;
             Some(tried.trial.as_ref().ok()?.takes)
         })?;
         let formats = swap.store.formats.get();

@@ -1,7 +1,7 @@
 //! What the day does: each way with its start, its window and its odds.
 
 use super::outcome::{effect, is_nothing};
-use super::{Swap, number};
+use super::{Chosen, Swap, number};
 use crate::parts::Grain;
 use crate::parts::choice::unique_id;
 use crate::screens::gathering::answer_plate::{AxisLabels, TableLine};
@@ -37,6 +37,12 @@ pub fn Ways() -> impl IntoView {
     let whole = Memo::new(move |_| card(swap, SwapWay::Whole));
     let in_two = Memo::new(move |_| card(swap, SwapWay::CutInTwo));
     let same = Memo::new(move |_| same_start(swap));
+    // A start that is no longer another one cannot stay chosen.
+    Effect::new(move |_| {
+        if same.with(Option::is_none) && swap.chosen.get() == Chosen::Same {
+            swap.chosen.set(Chosen::Kept);
+        }
+    });
     let scale = Memo::new(move |_| {
         let serving = store
             .plan
@@ -51,10 +57,10 @@ pub fn Ways() -> impl IntoView {
         (!windows.is_empty()).then(|| Scale::around(windows.iter(), serving, &formats))
     });
     let group = unique_id("swap");
-    let choose = |way: SwapWay, card: Memo<Option<Card>>| {
+    let choose = |way: Chosen, card: Memo<Option<Card>>| {
         let group = group.clone();
         view! {
-            <label class="way mv">
+            <label class="way mv" hidden=move || card.with(Option::is_none)>
                 <input
                     type="radio"
                     name=group
@@ -68,11 +74,9 @@ pub fn Ways() -> impl IntoView {
     view! {
         <fieldset class="moves" aria-busy=move || working(store).to_string()>
             <legend class="head">{words::THE_DAY}</legend>
-            {choose(SwapWay::Whole, whole)}
-            <Show when=move || same.with(Option::is_some)>
-                <div class="mv plain"><OneCard card=same scale planned /></div>
-            </Show>
-            {choose(SwapWay::CutInTwo, in_two)}
+            {choose(Chosen::Kept, whole)}
+            {choose(Chosen::Same, same)}
+            {choose(Chosen::InTwo, in_two)}
             <AxisLabels scale />
         </fieldset>
         <Findings />
@@ -223,8 +227,9 @@ fn OneCard(
 fn Findings() -> impl IntoView {
     let swap = expect_context::<Swap>();
     let said = move || {
-        let trial = tried(swap, swap.chosen.get())?.trial.ok()?;
-        let plan = swap.plans.get().ok()?.of(swap.chosen.get()).clone();
+        let way = swap.chosen.get().way();
+        let trial = tried(swap, way)?.trial.ok()?;
+        let plan = swap.plans.get().ok()?.of(way).clone();
         let formats = swap.store.formats.get();
         let known = swap.store.forecast().with(|forecast| {
             let outlook = forecast.outlook.as_ref();
