@@ -85,7 +85,7 @@ impl Store {
             })
     }
 
-    /// Asks for an outlook whenever the plan, its clock or the time of day changes.
+    /// Asks for an outlook whenever the plan, its journal, its clock or the time of day changes.
     pub(super) fn keep_forecasting(self) {
         // Findings such as “should have gone on by now” follow the clock, but not every minute.
         let quarter = Memo::new(move |_| self.now.get().unix_seconds().div_euclid(900));
@@ -102,6 +102,7 @@ impl Store {
                 return;
             };
             self.zone.track();
+            self.journal.track();
             self.forecast.update(|forecast| {
                 if forecast.of != open {
                     *forecast = Forecast {
