@@ -2,6 +2,7 @@
 //! later version is kept as it came.
 
 use super::identity::{CookerId, DishId, EntryId, PieceId};
+use crate::plan::outlook::StepKind;
 use crate::units::{Length, Mass, Moment, Temperature};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -305,6 +306,20 @@ pub enum KnownEvent {
         /// Thrown away, uneaten.
         #[serde(default)]
         thrown_away: bool,
+    },
+    /// A step of the plan that has no event of its own was done: salting, lighting, serving.
+    Done {
+        /// What.
+        step: StepKind,
+        /// For which dish.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        dish: Option<DishId>,
+        /// At which cooker.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        cooker: Option<CookerId>,
+        /// Which round of several, from 1; 0 where there is only one.
+        #[serde(default)]
+        round: u32,
     },
     /// Words of one's own.
     Note {

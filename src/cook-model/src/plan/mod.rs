@@ -19,6 +19,7 @@ mod member;
 mod method;
 pub mod outlook;
 mod programme;
+mod progress;
 mod put_on;
 pub mod range;
 mod role;
@@ -47,6 +48,7 @@ pub use dish::{
 };
 pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
 pub use mark::{Mark, marks};
+pub use progress::Progress;
 pub use situation::Situation;
 pub use step_key::{NotAStep, StepKey, StepOf};
 pub use trial::{Start, Trial};
