@@ -10,7 +10,11 @@ use crate::words::fireside as words;
 use cook_model::handover::KnownEvent;
 use cook_model::handover::identity::CookerId;
 use cook_model::plan::outlook::StepKind;
+use cook_model::units::TimeSpan;
 use leptos::prelude::*;
+
+/// A fire that is not lit yet is of no interest before this.
+const NEAR: TimeSpan = TimeSpan::from_hours(3.0);
 
 /// What the large key does.
 #[derive(Clone, Debug, PartialEq)]
@@ -44,7 +48,11 @@ pub fn NextPlate() -> impl IntoView {
             .with(|fires| fires.iter().find(|fire| fire.is_over(now)).copied())
     });
     let next = Memo::new(move |_| yard.lead.get().map(|due| shown_due(&due)));
-    let fire = Memo::new(move |_| yard.fires.with(|fires| fires.first().copied()));
+    let fire = Memo::new(move |_| {
+        let now = yard.now();
+        let near = |fire: &&FireLine| fire.burning || fire.from - now < NEAR;
+        yard.fires.with(|fires| fires.iter().find(near).copied())
+    });
     let after = Memo::new(move |_| {
         let lead = yard.lead.get()?;
         yard.dues.with(|dues| {
@@ -192,7 +200,7 @@ fn Plate(shown: Shown, then: Option<String>) -> impl IntoView {
     let long = number.chars().count() + unit.chars().count() > 9;
     view! {
         <section class="plate next" class:late=over role=role aria-labelledby="next">
-            <h2 class="what" id="next">{marks.collect_view()} {what}</h2>
+            <h2 class="what" id="next">{marks.collect_view()} " " {what}</h2>
             <p class="num count" class:long=long>{number} <small>{unit}</small></p>
             {tick.map(|tick| view! { <TickKey tick key_word=key class="btn act did" /> })}
             <p class="span note">{note} {then.map(|then| format!(". {then}"))}</p>

@@ -42,20 +42,21 @@ pub fn Tabs() -> impl IntoView {
         })
         .unwrap_or_default()
     });
+    let many = move || tabs.with(|tabs| tabs.len() > 3);
     let key = move |tab: Tab| {
         let dish = tab.dish;
         let checked = move || (yard.dish.get() == Some(dish)).to_string();
         view! {
             <button type="button" class="tab" aria-pressed=checked on:click=move |_| yard.choose(dish)>
                 <Mark letter=Signal::stored(tab.letter) hue=Signal::stored(tab.hue) small=true />
-                <b>{tab.name}</b>
+                <b class:hush=many>{tab.name}</b>
                 <span class="in">{tab.is}</span>
             </button>
         }
     };
     view! {
         <Show when=move || { tabs.with(|tabs| tabs.len() > 1) }>
-            <div class="tabs" role="group" aria-label=words::DISHES>
+            <div class="tabs" class:many=many role="group" aria-label=words::DISHES>
                 {move || tabs.get().into_iter().map(key).collect_view()}
             </div>
         </Show>

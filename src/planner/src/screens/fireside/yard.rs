@@ -262,7 +262,8 @@ impl Yard {
     }
 }
 
-/// The dish chosen, else the one that the next thing is about, else the first one that is under way.
+/// The dish chosen, else the one under way that the next thing is about, else the first one that is under way, else the
+/// one that the next thing is about.
 fn first_dish(day: &Day, chosen: Option<DishId>, lead: Option<DishId>) -> Option<DishId> {
     let there = |dish: &DishId| day.plan.dishes.contains_key(dish);
     let dishes = day.dishes();
@@ -273,7 +274,8 @@ fn first_dish(day: &Day, chosen: Option<DishId>, lead: Option<DishId>) -> Option
     };
     chosen
         .filter(there)
-        .or_else(|| lead.filter(there))
+        .or_else(|| lead.filter(|lead| under_way(&lead)))
         .or_else(|| dishes.iter().find(under_way).copied())
+        .or_else(|| lead.filter(there))
         .or_else(|| dishes.first().copied())
 }
