@@ -235,6 +235,17 @@ pub fn event(event: &KnownEvent, plan: &Plan, formats: &Formats) -> String {
                 None => format!("{what}, done"),
             }
         }
+        KnownEvent::Gone {
+            dish: id,
+            thrown_away,
+        } => {
+            let how = if *thrown_away {
+                "thrown away"
+            } else {
+                "all gone"
+            };
+            format!("{}: {how}", dish(id))
+        }
         KnownEvent::Note { text } => text.clone(),
         KnownEvent::Struck { .. } => "struck out".to_owned(),
     }
