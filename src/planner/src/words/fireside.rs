@@ -5,10 +5,10 @@ use crate::format::Formats;
 use crate::screens::fireside::due::Due;
 use crate::screens::fireside::fire::FireLine;
 use crate::words::journal::{cooker_name, dish_name};
-use cook_model::live::{Moved, Stage, Stall};
+use cook_model::live::Stage;
 use cook_model::plan::Plan;
 use cook_model::plan::outlook::StepKind;
-use cook_model::units::{Moment, TimeSpan};
+use cook_model::units::Moment;
 
 /// The screen without a plan.
 pub const NO_PLAN: &str = "No plan is open";
@@ -482,23 +482,6 @@ pub const fn stage(stage: Stage) -> &'static str {
     }
 }
 
-/// The stall in words: `slow stretch till about 09:20`.
-#[must_use]
-pub fn stall(stall: &Stall, formats: &Formats) -> Option<String> {
-    let about = |at: Moment| formats.time(crate::format::to_step(at, 600));
-    match stall {
-        Stall::None | Stall::Over { .. } => None,
-        Stall::Ahead { begins, ends } => Some(format!(
-            "slow stretch from about {} till about {}",
-            about(begins.likely()),
-            about(ends.likely())
-        )),
-        Stall::Begun { ends, .. } => {
-            Some(format!("slow stretch till about {}", about(ends.likely())))
-        }
-    }
-}
-
 /// The slow stretch as it was planned.
 #[must_use]
 pub fn planned_stall(stall: (Moment, Moment), now: Moment, formats: &Formats) -> Option<String> {
@@ -511,55 +494,6 @@ pub fn planned_stall(stall: (Moment, Moment), now: Moment, formats: &Formats) ->
     } else {
         Some(format!("slow stretch from about {}", about(begins)))
     }
-}
-
-/// What moved the window: `The 05:15 reading narrowed the window by 40 min and moved it 25 min later.`
-#[must_use]
-pub fn moved(moved: &Moved, formats: &Formats) -> String {
-    use cook_model::live::MovedBy;
-    let what = match moved.what {
-        MovedBy::Core => "reading",
-        MovedBy::Pit => "pit reading",
-        MovedBy::Feel => "probe",
-        MovedBy::Done => "entry",
-    };
-    let mut parts = Vec::new();
-    let minutes = |span: TimeSpan| span.minutes().round();
-    if minutes(moved.narrowed) >= 5.0 {
-        parts.push(format!(
-            "narrowed the window by {}",
-            formats.span(moved.narrowed)
-        ));
-    } else if minutes(moved.narrowed) <= -5.0 {
-        parts.push(format!(
-            "widened the window by {}",
-            formats.span(moved.narrowed)
-        ));
-    }
-    let it = if parts.is_empty() { "the window" } else { "it" };
-    if minutes(moved.later) >= 5.0 {
-        parts.push(format!("moved {it} {} later", formats.span(moved.later)));
-    } else if minutes(moved.later) <= -5.0 {
-        parts.push(format!("moved {it} {} sooner", formats.span(moved.later)));
-    }
-    let time = formats.time(moved.at);
-    if parts.is_empty() {
-        return format!("The {time} {what} left the window as it was.");
-    }
-    format!("The {time} {what} {}.", parts.join(" and "))
-}
-
-/// No reading for long: what one would give back.
-#[must_use]
-pub fn would_narrow(last: Option<Moment>, by: TimeSpan, now: Moment, formats: &Formats) -> String {
-    let since = match last {
-        Some(last) => format!("No reading for {}", formats.span(now - last)),
-        None => "No reading yet".to_owned(),
-    };
-    format!(
-        "{since}: a core reading now would narrow the window by about {}.",
-        formats.span(by)
-    )
 }
 
 /// A core reading asked about.
@@ -606,39 +540,5 @@ pub const fn moment_key(kind: StepKind) -> &'static str {
         StepKind::Slice => "Slice",
         StepKind::Serve => "Table",
         _ => "Chill",
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::screens::run_sheet::sample::{at, formats};
-    use cook_model::handover::identity::EntryId;
-    use cook_model::live::MovedBy;
-
-    #[test]
-    fn what_moved_the_window_is_a_sentence() {
-        let mut one = Moved {
-            entry: EntryId::new(1, 1),
-            at: at("2026-09-12T05:15:00"),
-            what: MovedBy::Core,
-            narrowed: TimeSpan::from_minutes(40.0),
-            later: TimeSpan::from_minutes(25.0),
-        };
-        assert_eq!(
-            moved(&one, &formats()),
-            "The 05:15 reading narrowed the window by 40\u{a0}min and moved it 25\u{a0}min later."
-        );
-        one.narrowed = TimeSpan::ZERO;
-        one.later = TimeSpan::from_minutes(-10.0);
-        assert_eq!(
-            moved(&one, &formats()),
-            "The 05:15 reading moved the window 10\u{a0}min sooner."
-        );
-        one.later = TimeSpan::ZERO;
-        assert_eq!(
-            moved(&one, &formats()),
-            "The 05:15 reading left the window as it was."
-        );
     }
 }

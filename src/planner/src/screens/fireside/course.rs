@@ -36,7 +36,6 @@ struct Said {
 fn said(day: &Day, dish: DishId, now: Moment, formats: &Formats) -> Option<Said> {
     let seen = day.seen(dish)?;
     let (stage, since) = day.progress().stage(dish);
-    let live = seen.live.as_ref();
     let Ok(times) = &seen.forecast else {
         return None;
     };
@@ -44,10 +43,8 @@ fn said(day: &Day, dish: DishId, now: Moment, formats: &Formats) -> Option<Said>
     let tender = times.tenderness.is_some();
     let window: Option<Window> = match stage {
         Stage::NotOn => Some(times.ready),
-        Stage::On | Stage::Wrapped => live.map_or(Some(times.ready), |live| live.ready),
-        Stage::Resting | Stage::Held => {
-            live.map_or(Some(times.table_ready), |live| live.table_ready)
-        }
+        Stage::On | Stage::Wrapped => Some(times.ready),
+        Stage::Resting | Stage::Held => Some(times.table_ready),
         Stage::Sliced => None,
     };
     let likely = window.map_or_else(String::new, |window| formats.time(rounded(&window)[1]));
@@ -55,12 +52,9 @@ fn said(day: &Day, dish: DishId, now: Moment, formats: &Formats) -> Option<Said>
         || since.map_or_else(String::new, |since| formats.time(since)),
         |window| formats.window(&window),
     );
-    let stall = match live {
-        Some(live) => words::stall(&live.stall, formats),
-        None => times
-            .stall
-            .and_then(|stall| words::planned_stall(stall, now, formats)),
-    };
+    let stall = times
+        .stall
+        .and_then(|stall| words::planned_stall(stall, now, formats));
     let stall = stall.filter(|_| stage < Stage::Resting);
     let pieces = day.pieces(dish);
     let core = pieces
@@ -81,25 +75,7 @@ fn said(day: &Day, dish: DishId, now: Moment, formats: &Formats) -> Option<Said>
     let pit = words::pit_read(read.map(|(_, pit)| formats.temperature(pit)), wanted);
     let mut notes = vec![words::rests_on(&name, stage, since, formats)];
     if stage < Stage::Resting {
-        notes.push(words::table_ready(
-            &formats.window(
-                &live
-                    .and_then(|live| live.table_ready)
-                    .unwrap_or(times.table_ready),
-            ),
-        ));
-    }
-    if let Some(live) = live {
-        notes.extend(live.moved.last().map(|moved| words::moved(moved, formats)));
-        let old = live
-            .news
-            .last
-            .is_none_or(|last| (now - last).hours() >= 1.0);
-        let by = live
-            .news
-            .would_narrow
-            .filter(|by| by.minutes() >= 5.0 && old);
-        notes.extend(by.map(|by| words::would_narrow(live.news.last, by, now, formats)));
+        notes.push(words::table_ready(&formats.window(&times.table_ready)));
     }
     let table = formats.time(day.plan.serving.moment());
     Some(Said {
@@ -216,10 +192,6 @@ fn fan(picture: &Picture, said: &Said, now: &str, table: &str) -> impl IntoView 
             }
         })
         .collect_view();
-    let was = picture
-        .was
-        .clone()
-        .map(|was| view! { <path class="was" d=was /> });
     let ring = picture
         .ring
         .map(|(x, y)| view! { <circle class="last-point" cx=px(x) cy=px(y) r="6" /> });
@@ -302,7 +274,6 @@ fn fan(picture: &Picture, said: &Said, now: &str, table: &str) -> impl IntoView 
             {hours}
             {stripes}
             <path class="mid" d=picture.will.clone() />
-            {was}
             <line class="base" x1="0" x2=px(width) y1=px(base) y2=px(base) />
             <line class="ax" x1="0" x2=px(width) y1=line.clone() y2=line.clone() />
             {tiles}

@@ -53,14 +53,11 @@ pub fn last_pit(day: &Day, cooker: CookerId) -> Option<(Moment, Temperature)> {
 #[must_use]
 pub fn core(day: &Day, dish: DishId, piece: PieceId, now: Moment) -> Expected {
     let last = last_core(day, piece);
-    let forecast = |at| live_core(day, dish, at).or_else(|| planned_core(day, dish, at));
-    let live = day.seen(dish).is_some_and(|seen| seen.live.is_some());
+    let forecast = |at| planned_core(day, dish, at);
     match (forecast(now), last) {
-        // A live forecast has the readings in it already.
+        // The plan's forecast does not know the last reading: it is moved on to it.
         (Some([low, likely, high]), last) => {
-            let by = last
-                .filter(|_| !live)
-                .and_then(|(at, was)| Some(was - forecast(at)?[1]));
+            let by = last.and_then(|(at, was)| Some(was - forecast(at)?[1]));
             let shift = |temperature: Temperature| by.map_or(temperature, |by| temperature + by);
             Expected {
                 likely: shift(likely),
@@ -92,12 +89,6 @@ pub fn pit(day: &Day, cooker: CookerId) -> Expected {
             .unwrap_or(Temperature::from_celsius(121.0)),
         spread: None,
     }
-}
-
-fn live_core(day: &Day, dish: DishId, at: Moment) -> Option<[Temperature; 3]> {
-    let live = day.seen(dish)?.live.as_ref()?;
-    let points = live.curves.iter().map(|point| (point.at, point.core));
-    between(points, at)
 }
 
 fn planned_core(day: &Day, dish: DishId, at: Moment) -> Option<[Temperature; 3]> {

@@ -64,8 +64,6 @@ pub struct Picture {
     pub likely: f64,
     /// The eight stripes as outlines, outer ones first and last.
     pub stripes: Vec<String>,
-    /// What was, by the forecast that rests on the readings.
-    pub was: Option<String>,
     /// What is likely.
     pub will: String,
     /// Where the ring stands.
@@ -101,14 +99,13 @@ pub fn picture(
 ) -> Option<Picture> {
     let seen = day.seen(dish)?;
     let times = seen.forecast.as_ref().ok()?;
-    let live = seen.live.as_ref();
     let progress = day.progress();
     let (stage, _) = progress.stage(dish);
     let on = progress.on(dish).unwrap_or(times.on);
-    let ready = live.and_then(|live| live.ready).unwrap_or(times.ready);
+    let ready = times.ready;
     let serving = day.plan.serving.moment();
     let to_temperature = times.tenderness.is_none();
-    let curves = curves(day, dish, times, on)?;
+    let curves = curves(times, on)?;
 
     let first = if stage == Stage::NotOn {
         on
@@ -130,11 +127,6 @@ pub fn picture(
     let stripes = stripes(&curves, &ready, &scale);
     let from = if stage > Stage::NotOn { now } else { on };
     let line = |points: &[(Moment, f64)]| path(points.iter().map(|(at, y)| scale.point(*at, *y)));
-    let (was, will): (Curve, Curve) = if live.is_some() {
-        split(&curves.likely, now)
-    } else {
-        (Vec::new(), curves.likely.clone())
-    };
     let ring = (stage > Stage::NotOn && stage < Stage::Resting && holds_now)
         .then(|| scale.point(now, value(&curves.likely, from)));
     let feels = feels(day, dish)
@@ -151,8 +143,7 @@ pub fn picture(
         grain: grain(&ready, &scale),
         likely: scale.x(ready.likely()),
         stripes,
-        was: (was.len() > 1).then(|| line(&was)),
-        will: line(&will),
+        will: line(&curves.likely),
         ring,
         feels,
         core: core_dots(day, dish, &scale, formats),
@@ -170,28 +161,13 @@ const fn felt(feel: ProbeFeel) -> f64 {
     }
 }
 
-fn curves(day: &Day, dish: DishId, times: &DishTimes, on: Moment) -> Option<Curves> {
+fn curves(times: &DishTimes, on: Moment) -> Option<Curves> {
     let to_temperature = times.tenderness.is_none();
     let target = times.target?;
-    let live = day
-        .seen(dish)?
-        .live
-        .as_ref()
-        .filter(|live| live.curves.len() > 1);
-    let points: Vec<(Moment, [f64; 3], [Temperature; 3])> = match live {
-        Some(live) => {
-            let points = live.curves.iter();
-            points
-                .map(|point| (point.at, point.tenderness, point.core))
-                .collect()
-        }
-        None => {
-            let points = times.course.iter();
-            points
-                .map(|point| (on + point.after, point.tenderness, point.core))
-                .collect()
-        }
-    };
+    let points = times.course.iter();
+    let points: Vec<(Moment, [f64; 3], [Temperature; 3])> = points
+        .map(|point| (on + point.after, point.tenderness, point.core))
+        .collect();
     let start = points.first()?.2[1].celsius();
     let whole = (target.celsius() - start).max(1.0);
     let far = |n: usize| -> Curve {
@@ -505,11 +481,10 @@ mod tests {
     }
 
     #[test]
-    fn nothing_is_drawn_as_past_without_a_live_forecast() {
+    fn no_ring_is_drawn_before_it_is_on() {
         let (day, dish) = day();
         let now = at("2026-09-12T06:00:00");
         let picture = picture(&day, dish, now, &formats(), (358.0, 194.0)).expect("a picture");
-        assert_eq!(picture.was, None);
         assert_eq!(picture.ring, None, "nobody said that it is on");
     }
 

@@ -64,10 +64,8 @@ pub fn Tabs() -> impl IntoView {
 }
 
 fn is(stage: Stage, seen: &DishOutlook, formats: &Formats) -> String {
-    let live = seen.live.as_ref().and_then(|live| live.ready);
-    let ready = live.or_else(|| Some(seen.forecast.as_ref().ok()?.ready));
-    match (stage, ready) {
-        (Stage::On | Stage::Wrapped, Some(ready)) => formats.window(&ready),
+    match (stage, &seen.forecast) {
+        (Stage::On | Stage::Wrapped, Ok(times)) => formats.window(&times.ready),
         (Stage::NotOn, _) => match &seen.forecast {
             Ok(times) => words::on_at(&formats.time(times.on)),
             Err(_) => words::stage(stage).to_owned(),
