@@ -6,6 +6,7 @@
 
 mod app;
 mod browser;
+mod clock;
 mod console;
 mod driver;
 mod hands;
