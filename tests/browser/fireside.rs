@@ -71,7 +71,10 @@ fn nothing_is_edited_away() {
         app.browser.execute(undo, vec![]).await?;
         kept(app, "on at").await?;
         let struck = journal(app).await?;
-        assert!(struck[0].starts_with('(') && struck[0].contains("sprayed"), "{struck:?}");
+        assert!(
+            struck[0].starts_with('(') && struck[0].contains("sprayed"),
+            "{struck:?}"
+        );
         app.browser
             .execute("document.querySelector('.entry').click()", vec![])
             .await?;
@@ -80,7 +83,10 @@ fn nothing_is_edited_away() {
         app.reload().await?;
         kept(app, "sprayed").await?;
         let back = journal(app).await?;
-        assert!(back[0].contains("sprayed") && !back[0].starts_with('('), "{back:?}");
+        assert!(
+            back[0].contains("sprayed") && !back[0].starts_with('('),
+            "{back:?}"
+        );
         Ok(())
     });
 }

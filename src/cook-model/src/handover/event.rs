@@ -2,7 +2,7 @@
 //! later version is kept as it came.
 
 use super::identity::{CookerId, DishId, EntryId, PieceId};
-use crate::plan::outlook::StepKind;
+use crate::plan::StepKey;
 use crate::units::{Length, Mass, Moment, Temperature};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -309,17 +309,8 @@ pub enum KnownEvent {
     },
     /// A step of the plan that has no event of its own was done: salting, lighting, serving.
     Done {
-        /// What.
-        step: StepKind,
-        /// For which dish.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        dish: Option<DishId>,
-        /// At which cooker.
-        #[serde(default, skip_serializing_if = "Option::is_none")]
-        cooker: Option<CookerId>,
-        /// Which round of several, from 1; 0 where there is only one.
-        #[serde(default)]
-        round: u32,
+        /// Which.
+        step: StepKey,
     },
     /// Words of one's own.
     Note {

@@ -6,7 +6,6 @@ use crate::live::Stage;
 use crate::safety::SafeLine;
 use crate::schedule::{Allowed, Lattice, Pin, Reason};
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
-use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Everything that the model derives from a plan.
@@ -231,9 +230,7 @@ pub struct TableOutlook {
 }
 
 /// What is done in a step.
-#[derive(
-    Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, JsonSchema,
-)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum StepKind {
     /// Buy, at the latest.

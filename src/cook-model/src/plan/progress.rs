@@ -89,11 +89,7 @@ impl<'a> Progress<'a> {
 
     /// Somebody said so of this very step.
     fn said_done(&self, step: &Step) -> Option<Moment> {
-        self.last(|event| {
-            matches!(event, KnownEvent::Done { step: kind, dish, cooker, round }
-                if (*kind, *dish, *round) == (step.kind, step.dish, step.round)
-                    && (step.dish.is_some() || *cooker == step.cooker))
-        })
+        self.last(|event| matches!(event, KnownEvent::Done { step: key } if *key == step.key))
     }
 
     /// What was logged is what the step wants.
@@ -202,7 +198,8 @@ impl<'a> Progress<'a> {
             | StepKind::SteadyFire
             | StepKind::Feed
             | StepKind::PitChange
-            | StepKind::Serve => None,
+            | StepKind::Serve
+            | StepKind::Own => None,
         }
     }
 }
@@ -210,11 +207,11 @@ impl<'a> Progress<'a> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::handover::identity::{EntryId, ReplicaId};
-    use crate::handover::{Entry, ReplicaText};
+    use crate::handover::Entry;
+    use crate::handover::identity::EntryId;
     use crate::plan::outlook::Window;
     use crate::plan::sample::{Sample, at};
-    use crate::plan::{CookerKind, Cover};
+    use crate::plan::{CookerKind, Cover, StepKey};
     use crate::units::Temperature;
 
     struct Yard {
@@ -244,13 +241,7 @@ mod tests {
         fn log(&mut self, time: &str, event: KnownEvent) -> EntryId {
             let at = at(time);
             let id = EntryId::new(self.journal.0.len() as u64, 0);
-            let entry = Entry {
-                at,
-                logged: at,
-                replica: ReplicaText(ReplicaId::new(1)),
-                by: None,
-                event: Event::Known(event),
-            };
+            let entry = Entry::told(at, Event::Known(event));
             self.journal.0.insert(id, entry);
             id
         }
@@ -258,16 +249,11 @@ mod tests {
         fn done(&self, kind: StepKind, time: &str) -> Option<Moment> {
             let at_cooker = matches!(kind, StepKind::Feed | StepKind::Light);
             let step = Step {
-                kind,
                 round: 1,
                 dish: (!at_cooker).then_some(self.dish),
                 cooker: at_cooker.then_some(self.cooker),
-                when: Window::at(at(time)),
-                takes: TimeSpan::from_minutes(5.0),
-                who: None,
-                core: None,
-                amount: None,
-                cautions: Vec::new(),
+                key: StepKey::dish(self.dish, kind),
+                ..Step::new(kind, Window::at(at(time)), TimeSpan::from_minutes(5.0))
             };
             Progress::of(&self.plan, &self.journal).done(&step)
         }
@@ -338,10 +324,7 @@ mod tests {
         let mut yard = Yard::new();
         let dish = yard.dish;
         let done = KnownEvent::Done {
-            step: StepKind::Salt,
-            dish: Some(dish),
-            cooker: None,
-            round: 1,
+            step: StepKey::dish(dish, StepKind::Salt),
         };
         yard.log("2026-09-11T20:00:00", done);
         assert!(yard.done(StepKind::Salt, "2026-09-11T19:00:00").is_some());

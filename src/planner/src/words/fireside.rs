@@ -348,6 +348,9 @@ pub fn due(
     plan: &Plan,
     cooker: Option<cook_model::handover::identity::CookerId>,
 ) -> String {
+    if let Some(own) = due.own.and_then(|id| plan.own_steps.get(&id)) {
+        return own.name.clone();
+    }
     let names: Vec<String> = due
         .dishes
         .iter()

@@ -6,7 +6,7 @@ use cook_model::handover::identity::{CookerId, DishId, PieceId};
 use cook_model::handover::{
     Entry, Event, FuelKind, Gauge, HeatLoss, KnownEvent, ProbeFeel, ProbePlace,
 };
-use cook_model::plan::{Cover, Plan, in_order};
+use cook_model::plan::{Cover, Plan, StepOf, in_order};
 
 /// How a probe goes in.
 #[must_use]
@@ -222,17 +222,16 @@ pub fn event(event: &KnownEvent, plan: &Plan, formats: &Formats) -> String {
         KnownEvent::Served { dish: id } => format!("{}: at the table", dish(id)),
         KnownEvent::Chilled { dish: id, .. } => format!("{}: put away cold", dish(id)),
         KnownEvent::Reheating { dish: id } => format!("{}: heated up again", dish(id)),
-        KnownEvent::Done {
-            step,
-            dish: id,
-            cooker: at,
-            ..
-        } => {
-            let with = id.map(|id| dish(&id)).or_else(|| at.map(|id| cooker(&id)));
-            let what = verbs::in_full(*step, None).to_lowercase();
-            match with {
-                Some(with) => format!("{with}: {what}, done"),
-                None => format!("{what}, done"),
+        KnownEvent::Done { step } => {
+            let what = verbs::in_full(step.kind, None).to_lowercase();
+            match step.of {
+                StepOf::Dish(id) => format!("{}: {what}, done", dish(&id)),
+                StepOf::Cooker(id) => format!("{}: {what}, done", cooker(&id)),
+                StepOf::Table => format!("{what}, done"),
+                StepOf::Own(id) => match plan.own_steps.get(&id) {
+                    Some(own) => format!("{}, done", own.name),
+                    None => "a step of your own, done".to_owned(),
+                },
             }
         }
         KnownEvent::Gone {

@@ -100,7 +100,7 @@ pub fn Course() -> impl IntoView {
         if width >= WIDE {
             ((width - BESIDE).clamp(300.0, 900.0), 300.0)
         } else {
-            (width - EDGES, if height < 780.0 { 160.0 } else { 194.0 })
+            (width - EDGES, if height < 780.0 { 150.0 } else { 194.0 })
         }
     };
     let drawn = Memo::new(move |_| {
@@ -141,7 +141,7 @@ pub fn Course() -> impl IntoView {
                 <p class="num">{said.window.clone()}</p>
             </div>
             {fan(&drawn, &said, &now, &table)}
-            <div class="rests">{notes}</div>
+            <div class="foot">{notes}</div>
         })
     };
     view! { <section class="course" aria-labelledby="course">{inside}</section> }
@@ -211,13 +211,24 @@ fn fan(picture: &Picture, said: &Said, now: &str, table: &str) -> impl IntoView 
         .collect_view();
     let dots = |dots: &[Dot], down: f64| {
         let y = base + down;
-        dots.iter().map(|dot| {
-            let figure = dot.figure.clone().map(|figure| view! {
-                <text class="n" x=px(dot.x.clamp(10.0, width - 10.0)) y=px(y - 6.0) text-anchor="middle">{figure}</text>
-            });
-            let class = if dot.doubtful { "rd doubt" } else { "rd" };
-            view! { <circle class=class cx=px(dot.x) cy=px(y) r="3" /> {figure} }
-        }).collect_view()
+        dots.iter()
+            .map(|dot| {
+                // A figure at the line of now ends there: the sentences begin on the other side.
+                let at_now = picture.now.filter(|now| (dot.x - now).abs() < 14.0);
+                let (x, anchor) = match at_now {
+                    Some(now) if now < 20.0 => (now + 4.0, "start"),
+                    Some(now) => (now - 4.0, "end"),
+                    None => (dot.x.clamp(10.0, width - 10.0), "middle"),
+                };
+                let figure = dot.figure.clone().map(|figure| {
+                    view! {
+                        <text class="n" x=px(x) y=px(y - 6.0) text-anchor=anchor>{figure}</text>
+                    }
+                });
+                let class = if dot.doubtful { "rd doubt" } else { "rd" };
+                view! { <circle class=class cx=px(dot.x) cy=px(y) r="3" /> {figure} }
+            })
+            .collect_view()
     };
     // The sentences stand on the side of now where there is more room.
     let now_x = picture.now.unwrap_or(0.0);

@@ -1,8 +1,8 @@
 //! What is to be done next: the open steps of the run sheet in order, the same thing for several dishes in one go.
 
-use cook_model::handover::identity::{CrewId, DishId};
+use cook_model::handover::identity::{CrewId, DishId, OwnStepId};
 use cook_model::plan::outlook::{Outlook, Step, StepKind};
-use cook_model::plan::{Plan, Progress};
+use cook_model::plan::{Plan, Progress, StepOf};
 use cook_model::units::{Moment, TimeSpan};
 
 /// The same thing for several dishes this close together is done in one go.
@@ -19,6 +19,8 @@ pub struct Due {
     pub kind: StepKind,
     /// Its steps, as places in the outlook's list.
     pub steps: Vec<usize>,
+    /// The step of the person's own that it is.
+    pub own: Option<OwnStepId>,
     /// For which dishes.
     pub dishes: Vec<DishId>,
     /// Who does it.
@@ -36,6 +38,10 @@ impl Due {
         Self {
             kind: step.kind,
             steps: vec![index],
+            own: match step.key.of {
+                StepOf::Own(id) => Some(id),
+                _ => None,
+            },
             dishes: step.dish.into_iter().collect(),
             who: step.who,
             from: step.when.from(),

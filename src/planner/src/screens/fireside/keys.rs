@@ -186,7 +186,7 @@ fn TwoParts() -> impl IntoView {
         }
     };
     view! {
-        <div class="two">
+        <div class="two-part">
             <button type="button" class="to-journal" on:click=to_journal>
                 {move || words::entries(count())}
             </button>

@@ -71,12 +71,7 @@ pub fn wrapped(pieces: &[PieceId], cover: Cover) -> Vec<KnownEvent> {
 /// What ticking a step off writes. A probe for tenderness has to be told: none.
 #[must_use]
 pub fn events_of(day: &Day, step: &Step, now: Moment) -> Option<Vec<KnownEvent>> {
-    let said = KnownEvent::Done {
-        step: step.kind,
-        dish: step.dish,
-        cooker: step.cooker,
-        round: step.round,
-    };
+    let said = KnownEvent::Done { step: step.key };
     let Some(dish) = step.dish else {
         return Some(match (step.kind, step.cooker) {
             (StepKind::Feed, Some(cooker)) => vec![KnownEvent::Fed {
@@ -84,7 +79,7 @@ pub fn events_of(day: &Day, step: &Step, now: Moment) -> Option<Vec<KnownEvent>>
                 fuel: None,
                 kind: None,
             }],
-            (StepKind::Serve, _) => served(day, now),
+            (StepKind::Serve, _) => served(day, step, now),
             _ => vec![said],
         });
     };
@@ -118,7 +113,7 @@ pub fn chilled(dish: DishId) -> Vec<KnownEvent> {
 }
 
 /// The table is served: every dish that is not there yet.
-fn served(day: &Day, now: Moment) -> Vec<KnownEvent> {
+fn served(day: &Day, step: &Step, now: Moment) -> Vec<KnownEvent> {
     let progress = day.progress();
     let ready = |dish: &DishId| {
         let (stage, since) = progress.stage(*dish);
@@ -126,12 +121,7 @@ fn served(day: &Day, now: Moment) -> Vec<KnownEvent> {
     };
     let dishes = day.dishes().into_iter().filter(ready);
     let mut events: Vec<_> = dishes.map(|dish| KnownEvent::Served { dish }).collect();
-    events.push(KnownEvent::Done {
-        step: StepKind::Serve,
-        dish: None,
-        cooker: None,
-        round: 0,
-    });
+    events.push(KnownEvent::Done { step: step.key });
     events
 }
 
