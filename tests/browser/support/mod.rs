@@ -6,7 +6,6 @@
 
 mod app;
 mod browser;
-mod clock;
 mod console;
 mod driver;
 mod hands;

@@ -329,12 +329,6 @@ pub fn more_title(name: &str) -> String {
     format!("{name}: log something else")
 }
 
-/// How much was logged.
-#[must_use]
-pub fn entries(count: usize) -> String {
-    format!("Log: {}", super::count(count, "entry", "entries"))
-}
-
 /// Shows every entry.
 #[must_use]
 pub fn show_all(count: usize) -> String {

@@ -4,6 +4,7 @@ use super::expected::{last_core, last_pit};
 use super::moment::{do_now, step_of};
 use super::yard::{Day, Over, use_yard};
 use crate::format::{Formats, to_step};
+use crate::parts::SafeLine;
 use crate::store::use_store;
 use crate::words::{fireside as words, journal as said};
 use cook_model::handover::identity::{DishId, EntryId};
@@ -151,7 +152,7 @@ pub fn last_tap(day: &Day) -> Vec<EntryId> {
     ids
 }
 
-/// Left the journal, right the last entry and its undo.
+/// Left how the food stands, right the last entry and its undo.
 #[component]
 fn TwoParts() -> impl IntoView {
     let store = use_store();
@@ -176,20 +177,9 @@ fn TwoParts() -> impl IntoView {
         let entries = last.get_untracked();
         store.strike(&entries, yard.telling.who.get_untracked());
     };
-    let count = move || {
-        yard.with(|day| day.journal.standing().count())
-            .unwrap_or_default()
-    };
-    let to_journal = move |_| {
-        if let Some(journal) = document().get_element_by_id("journal") {
-            journal.scroll_into_view();
-        }
-    };
     view! {
         <div class="two-part">
-            <button type="button" class="to-journal" on:click=to_journal>
-                {move || words::entries(count())}
-            </button>
+            <SafeLine short=true />
             {move || match said() {
                 Some(_) if saving() => view! {
                     <p class="last" role="status">{said} ", " {words::SAVING}</p>
