@@ -5,7 +5,6 @@
 mod accessibility;
 mod broken;
 mod crash;
-mod fireside;
 mod install;
 mod offline;
 mod planning;

@@ -12,8 +12,6 @@ pub enum Route {
     Shopping,
     /// The day, step by step.
     RunSheet,
-    /// The day in the yard.
-    Fireside,
     /// All plans on this device.
     Plans,
 }
@@ -25,7 +23,6 @@ impl Route {
         match hash.trim_start_matches('#') {
             "shopping" => Self::Shopping,
             "run-sheet" => Self::RunSheet,
-            "fireside" => Self::Fireside,
             "plans" => Self::Plans,
             _ => Self::Gathering,
         }
@@ -38,7 +35,6 @@ impl Route {
             Self::Gathering => "#gathering",
             Self::Shopping => "#shopping",
             Self::RunSheet => "#run-sheet",
-            Self::Fireside => "#fireside",
             Self::Plans => "#plans",
         }
     }
@@ -70,7 +66,6 @@ mod tests {
             Route::Gathering,
             Route::Shopping,
             Route::RunSheet,
-            Route::Fireside,
             Route::Plans,
         ] {
             assert_eq!(Route::from_hash(route.href()), route);

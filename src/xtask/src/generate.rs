@@ -7,20 +7,29 @@ use xshell::cmd;
 
 use crate::project::{self, say};
 
-/// A generated file and the arguments of the example that prints it.
-const FILES: [(&str, &str); 2] = [
-    ("src/cook-model/schema/hand-over.schema.json", "hand-over"),
-    ("src/cook-model/schema/plan.schema.json", "plan"),
+/// A generated file, the example that prints it and its arguments.
+const FILES: [(&str, &str, &[&str]); 3] = [
+    (
+        "src/cook-model/schema/hand-over.schema.json",
+        "schema",
+        &["hand-over"],
+    ),
+    (
+        "src/cook-model/schema/plan.schema.json",
+        "schema",
+        &["plan"],
+    ),
+    ("tests/reference/stiff/cuts.json", "cuts", &[]),
 ];
 
 /// Writes the files anew, or, when only asked to check, tells which are not what they would be.
 pub(crate) fn run(check: bool) -> anyhow::Result<()> {
     let shell = project::shell()?;
     let mut stale = Vec::new();
-    for (name, which) in FILES {
+    for (name, example, arguments) in FILES {
         let text = cmd!(
             shell,
-            "cargo run --quiet -p cook-model --example schema -- {which}"
+            "cargo run --quiet -p cook-model --example {example} -- {arguments...}"
         )
         .quiet()
         .read()

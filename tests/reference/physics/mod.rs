@@ -1,15 +1,16 @@
 //! Heat and water in meat against series solutions, property tables, a stiff library solver, roasting charts and the
 //! trade's practice.
 
-mod catalogue;
 mod circumstances;
 mod conduction;
 mod cooks;
+mod demands;
 mod practice;
 mod properties;
 mod psychrometrics;
 mod roasting;
 mod shape;
+mod stiff;
 
 use cook_model::meat::CutId;
 use cook_model::physics::{CookerClass, Finish, Scenario};

@@ -14,11 +14,10 @@ struct Data {
 }
 
 /// Hours by which rows are known to lie further outside than granted: cut, lb, oven °F, error.
-const KNOWN_MISSES: [(CutId, f64, f64, f64); 3] = [
-    (CutId::PorkLoin, 3.5, 350.0, 0.165),
+const KNOWN_MISSES: [(CutId, f64, f64, f64); 2] = [
+    (CutId::PorkLoin, 3.5, 350.0, 0.173),
     // The chart has it well done: 45 min a pound are far more than 62.8 °C takes.
-    (CutId::PorkShoulderButt, 4.5, 350.0, -1.36),
-    (CutId::ChickenWhole, 6.0, 350.0, -0.365),
+    (CutId::PorkShoulderButt, 4.5, 350.0, -1.51),
 ];
 
 #[test]

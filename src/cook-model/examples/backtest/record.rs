@@ -31,7 +31,6 @@ pub(crate) struct Record {
     pub(crate) censored: Option<Censored>,
     #[serde(rename = "use")]
     pub(crate) good_for: Vec<String>,
-    pub(crate) notes: String,
 }
 
 /// Air by the gauge from an hour on, as a range.
@@ -137,11 +136,6 @@ impl Record {
             .or(seen)
     }
 
-    /// True for birds that were opened flat or cut in halves; the notes say so in capitals.
-    pub(crate) fn opened(&self) -> bool {
-        self.notes.contains("OPENED") || self.notes.contains("HALVES")
-    }
-
     fn serves(&self, what: &str) -> bool {
         self.good_for.iter().any(|use_| use_ == what)
     }
@@ -210,7 +204,6 @@ mod tests {
         let record = record(finish, "null", r#"["readings"]"#);
         assert_eq!(record.scored_readings().len(), 1);
         assert_eq!(record.pit[0].air(), Some(120.0));
-        assert!(record.opened());
     }
 
     #[test]

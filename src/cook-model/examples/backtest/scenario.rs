@@ -9,9 +9,6 @@ use cook_model::physics::{
 };
 use cook_model::units::{Length, Mass, Temperature, TimeSpan};
 
-/// Birds opened flat or cut in halves: share of the closed bird's thickness. Set by hand.
-const OPENED_THICKNESS: f64 = 0.7;
-
 /// Where wrapping has neither an hour nor a core temperature and the cut has no usual one. Common practice.
 const USUAL_WRAP: Temperature = Temperature::from_fahrenheit(165.0);
 
@@ -42,12 +39,9 @@ pub(crate) fn question(record: &Record) -> Result<Question> {
         .weight_kg
         .map_or(cut.shape.mass, Mass::from_kilograms);
     let measured = record.thickness_mm.map(Length::from_millimetres);
-    let opened = record
-        .opened()
-        .then(|| usual_thickness(cut, mass) * OPENED_THICKNESS);
     let wraps = wraps(record, cut);
     let mut scenario = Scenario {
-        thickness: measured.or(opened),
+        thickness: measured,
         pieces: record.pieces.unwrap_or(1),
         pit: pit(record)?,
         wraps,
@@ -90,17 +84,13 @@ fn cooker(record: &Record) -> Result<(CookerClass, bool)> {
         "kettle" => (CookerClass::Kettle, false),
         "drum" => (CookerClass::Drum, false),
         "ceramic" => (CookerClass::Ceramic, false),
-        "cabinet" | "electric" | "vertical-water" => (CookerClass::Cabinet, false),
+        "electric" => (CookerClass::Electric, false),
+        "cabinet" | "vertical-water" => (CookerClass::Cabinet, false),
         "pellet" | "gas" => (CookerClass::Generic, false),
         "oven" => (CookerClass::StillOven, false),
         "unknown" => (CookerClass::Generic, true),
         other => bail!("{}: no class for the cooker \"{other}\"", record.id),
     })
-}
-
-fn usual_thickness(cut: &Cut, mass: Mass) -> Length {
-    let growth = libm::pow(mass / cut.shape.mass, cut.shape.exponents[0]);
-    cut.shape.thickness * growth
 }
 
 fn pit(record: &Record) -> Result<Vec<PitChange>> {

@@ -63,7 +63,7 @@ impl Prior {
     pub const fn of(cooker: CookerClass, knowledge: Knowledge) -> Self {
         let told = match cooker {
             CookerClass::Offset | CookerClass::Kettle => 8.0,
-            CookerClass::Cabinet => 7.0,
+            CookerClass::Cabinet | CookerClass::Electric => 7.0,
             CookerClass::Drum
             | CookerClass::Ceramic
             | CookerClass::StillOven

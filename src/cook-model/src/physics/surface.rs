@@ -174,8 +174,9 @@ struct Evaporation<S> {
     /// Resistance of air and wrap, m² s Pa/kg, and its change with the surface's temperature.
     resistance: S,
     resistance_by_face: S,
-    /// And with the vapour pressure outside.
+    /// And with the vapour pressure outside, and with the air's temperature.
     resistance_by_outside: S,
+    resistance_by_air: S,
 }
 
 #[inline(always)]
@@ -229,6 +230,7 @@ fn evaporation<S: Real>(v: &Vapour<S>, heat: &Exchange<S>, face: S) -> Evaporati
         resistance,
         resistance_by_face: of_air_slope,
         resistance_by_outside: easing,
+        resistance_by_air: of_air * heat.convection_slope,
     }
 }
 
@@ -373,12 +375,13 @@ impl<S: Real> Surface<S> {
                 let widening = push / resistance;
                 let crust_by_outside =
                     crust_open * (S::of(1.0) + widening * steam.resistance_by_outside);
+                let widening_by_air = if boxed { steam.resistance_by_air } else { zero };
                 let through_direct = [
                     crust_open * (vapour_by_t[l] - widening * crust * dryness[l] / kelvin),
                     crust_open * (vapour_by_w[l] - widening * crust * dryness_slope[l]),
                     -open * wet_by_film,
                     -crust_by_outside * outside_by_air,
-                    -crust_by_outside * outside_by_box,
+                    -crust_by_outside * outside_by_box - crust_open * widening * widening_by_air,
                 ];
                 let through_by_face =
                     -crust_open * (steam.outside_by_face + widening * steam.resistance_by_face);

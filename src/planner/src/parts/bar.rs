@@ -19,7 +19,6 @@ pub fn Bar(
             {link(Route::Gathering)}
             {link(Route::Shopping)}
             {link(Route::RunSheet)}
-            {link(Route::Fireside)}
         </nav>
     }
 }

@@ -1,6 +1,5 @@
 //! The screens.
 
-pub mod fireside;
 pub mod gathering;
 pub mod plans;
 pub mod run_sheet;

@@ -10,7 +10,6 @@ pub const fn screen(route: Route) -> &'static str {
         Route::Gathering => "Gathering",
         Route::Shopping => "Shopping",
         Route::RunSheet => "Run sheet",
-        Route::Fireside => "Fireside",
         Route::Plans => "Plans",
     }
 }

@@ -153,7 +153,7 @@ fn ReadyPlate(
 
 /// The double line at the serving hour.
 #[component]
-pub fn TableLine(
+pub(super) fn TableLine(
     /// The axis that it stands on.
     scale: Memo<Option<Scale>>,
 ) -> impl IntoView {
@@ -163,7 +163,7 @@ pub fn TableLine(
 
 /// The hours under the windows.
 #[component]
-pub fn AxisLabels(
+pub(super) fn AxisLabels(
     /// The axis.
     scale: Memo<Option<Scale>>,
 ) -> impl IntoView {

@@ -3,7 +3,6 @@
 pub mod line;
 pub mod own;
 pub mod send;
-pub mod swap;
 
 use crate::device::money;
 use crate::parts::{LastLine, SafeLine, SelectField};
@@ -17,7 +16,6 @@ use line::OneLine;
 use own::OwnThing;
 use send::SendList;
 use std::collections::BTreeMap;
-use swap::{LookingFor, SwapSlip};
 
 /// The list as it stands, and the currency of its prices.
 #[derive(Clone, Copy)]
@@ -45,9 +43,6 @@ pub fn Shopping() -> impl IntoView {
         said.unwrap_or_else(money::usual)
     });
     provide_context(Listed { lines, currency });
-    let looking = RwSignal::new(None);
-    provide_context(LookingFor(looking));
-    let slip = move || looking.get().map(|dish| view! { <SwapSlip dish /> });
     let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
     view! {
         <main class="shopping">
@@ -60,7 +55,6 @@ pub fn Shopping() -> impl IntoView {
             <SendList />
             <CurrencyField />
         </main>
-        {slip}
         <LastLine />
     }
 }
