@@ -1,6 +1,7 @@
 //! What a change was about, for the line that offers to take it back.
 
-use cook_model::handover::identity::{CookerId, CrewId, DishId, ExtraId};
+use cook_model::handover::identity::{CookerId, CrewId, DishId, ExtraId, OwnStepId};
+use cook_model::plan::StepKey;
 use cook_model::provisions::shopping::Item;
 
 /// A change of a plan.
@@ -48,6 +49,22 @@ pub enum Edit {
     ExtraTakenOff(String),
     /// The currency of all prices.
     Currency,
+    /// A step was moved, and is pinned there.
+    StepMoved(StepKey),
+    /// A step was moved a little, key by key.
+    StepNudged(StepKey),
+    /// A step was pinned where it is.
+    StepPinned(StepKey),
+    /// A pin was taken out.
+    StepUnpinned(StepKey),
+    /// How long a step takes.
+    StepTakes(StepKey),
+    /// A step of one's own.
+    OwnStep(OwnStepId),
+    /// A step of one's own came on the sheet.
+    OwnStepAdded(String),
+    /// A step of one's own was taken off it.
+    OwnStepTakenOff(String),
     /// A file was merged in.
     TakenIn,
 }
@@ -66,6 +83,11 @@ impl Edit {
                 | Self::DishTakenOff(_)
                 | Self::ExtraAdded(_)
                 | Self::ExtraTakenOff(_)
+                | Self::StepMoved(_)
+                | Self::StepPinned(_)
+                | Self::StepUnpinned(_)
+                | Self::OwnStepAdded(_)
+                | Self::OwnStepTakenOff(_)
                 | Self::TakenIn
         )
     }

@@ -33,6 +33,20 @@ pub fn edit(edit: &Edit, plan: &Plan) -> String {
         Edit::ExtraAdded(name) => format!("{} on the list", or(name, "a thing of your own")),
         Edit::ExtraTakenOff(name) => format!("{} off the list", or(name, "a thing of your own")),
         Edit::Currency => "currency".to_owned(),
+        Edit::StepMoved(key) | Edit::StepNudged(key) => {
+            format!("{} moved", super::steps::named(*key, plan))
+        }
+        Edit::StepPinned(key) => format!("{} pinned", super::steps::named(*key, plan)),
+        Edit::StepUnpinned(key) => format!("pin out of {}", super::steps::named(*key, plan)),
+        Edit::StepTakes(key) => format!("time for {}", super::steps::named(*key, plan)),
+        Edit::OwnStep(id) => name(
+            plan.own_steps.get(id).map(|one| &one.name),
+            "a step of your own",
+        ),
+        Edit::OwnStepAdded(name) => format!("{} on the sheet", or(name, "a step of your own")),
+        Edit::OwnStepTakenOff(name) => {
+            format!("{} off the sheet", or(name, "a step of your own"))
+        }
         Edit::TakenIn => format!("file taken into {}", plan_name(&plan.name)),
     }
 }

@@ -1,7 +1,7 @@
 //! What is done in a step, at several lengths.
 
 use cook_model::plan::outlook::StepKind;
-use cook_model::plan::{Dish, HoldPlace};
+use cook_model::plan::{Dish, HoldPlace, Plan, StepKey, StepOf};
 
 /// In a sentence: a few words at most.
 #[must_use]
@@ -118,6 +118,59 @@ pub fn in_full(kind: StepKind, dish: Option<&Dish>) -> &'static str {
         StepKind::Make => "Make",
         StepKind::Own => "Do",
     }
+}
+
+/// As a thing, within a sentence: `wrapping`, `a steady fire`.
+#[must_use]
+pub const fn as_thing(kind: StepKind) -> &'static str {
+    match kind {
+        StepKind::Buy => "buying",
+        StepKind::Thaw => "thawing",
+        StepKind::Trim => "trimming",
+        StepKind::Salt => "salting",
+        StepKind::Rub => "rubbing",
+        StepKind::Light => "lighting",
+        StepKind::SteadyFire => "a steady fire",
+        StepKind::Feed => "feeding",
+        StepKind::PitChange => "the change of the pit",
+        StepKind::On => "putting on",
+        StepKind::ProbeIn => "the probe going in",
+        StepKind::Turn => "turning",
+        StepKind::Spray => "spraying",
+        StepKind::Wrap => "wrapping",
+        StepKind::Probe => "probing",
+        StepKind::Off => "taking off",
+        StepKind::Hold => "the hold",
+        StepKind::Slice => "slicing",
+        StepKind::Serve => "serving",
+        StepKind::Chill => "chilling what is left",
+        StepKind::Make => "making",
+        StepKind::Own => "a step of your own",
+    }
+}
+
+/// What a step is called within a sentence, with its dish or cooker and its round: `wrapping Pork butts`, `feeding Offset,
+/// round 3`. A step of one's own has the name that it was given.
+#[must_use]
+pub fn named(key: StepKey, plan: &Plan) -> String {
+    let what = as_thing(key.kind);
+    let of = match key.of {
+        StepOf::Table => None,
+        StepOf::Dish(id) => plan.dishes.get(&id).map(|dish| dish.name.as_str()),
+        StepOf::Cooker(id) => plan.cookers.get(&id).map(|cooker| cooker.name.as_str()),
+        StepOf::Own(id) => {
+            let own = plan.own_steps.get(&id).map(|own| own.name.trim());
+            return own
+                .filter(|name| !name.is_empty())
+                .unwrap_or(what)
+                .to_owned();
+        }
+    };
+    let whole = match of.filter(|name| !name.is_empty()) {
+        Some(name) => format!("{what} {name}"),
+        None => what.to_owned(),
+    };
+    super::run_sheet::with_round(&whole, key.round)
 }
 
 #[cfg(test)]

@@ -1,15 +1,20 @@
 //! What the parts of this screen share: the sheet as it is laid out now, and how the person looks at it.
 
 use super::frame::WIDE;
-use super::key::StepKey;
 use super::lane::Hands;
+use super::moving::hand::no_later;
+use super::moving::pointer::Held;
+use super::moving::room::Room;
+use super::moving::session::{Mover, Moving};
 use super::sheet::{Placed, Sheet, View};
 use super::stay::Place;
 use super::ticket::Standing;
 use super::zoom::Zoom;
 use crate::format::Formats;
-use cook_model::plan::Plan;
+use crate::store::Store;
 use cook_model::plan::outlook::Outlook;
+use cook_model::plan::{Plan, StepKey};
+use cook_model::schedule::{BrokenPromise, Tie};
 use cook_model::units::Moment;
 use leptos::prelude::*;
 use std::sync::Arc;
@@ -46,8 +51,18 @@ pub fn use_board() -> Board {
 /// A handle to all of it.
 #[derive(Clone, Copy)]
 pub struct Board {
-    /// The plan and its outlook. None before the first answer.
+    /// Where changes of the plan go.
+    pub store: Store,
+    /// The plan and its outlook as the worker made it. None before the first answer.
+    pub worked_out: Memo<Option<Derived>>,
+    /// The same with the last move in it, until the worker has answered.
     pub derived: Memo<Option<Derived>>,
+    /// Moves.
+    pub mover: Mover,
+    /// The ticket that a pointer has.
+    pub grab: Held,
+    /// The room that neighbours make for a ticket on its way.
+    pub room: Memo<Option<Room>>,
     /// How this person reads.
     pub formats: Memo<Formats>,
     /// The present minute.
@@ -73,14 +88,16 @@ pub struct Board {
 }
 
 impl Board {
-    /// A board over signals that live outside; `screen` is its width and height in CSS pixels.
+    /// A board over what lives outside; `screen` is its width and height in CSS pixels.
     #[must_use]
     pub fn new(
-        derived: Memo<Option<Derived>>,
-        formats: Memo<Formats>,
-        now: Memo<Moment>,
+        store: Store,
+        worked_out: Memo<Option<Derived>>,
         screen: ReadSignal<(f64, f64)>,
     ) -> Self {
+        let (formats, now) = (store.formats, store.now);
+        let mover = Mover::new();
+        let derived = Memo::new(move |_| Some(mover.over(worked_out.get()?)));
         let (open, fold) = (RwSignal::new(None), RwSignal::new(true));
         let asked_zoom = RwSignal::new(None);
         let wide = Memo::new(move |_| screen.get().0 >= WIDE);
@@ -126,8 +143,14 @@ impl Board {
             });
             Some(chosen.or(sheet.tickets.first())?.ticket.key)
         });
+        let room = Memo::new(move |_| mover.room(sheet.get()?.as_ref()));
         Self {
+            store,
+            worked_out,
             derived,
+            mover,
+            grab: StoredValue::new_local(None),
+            room,
             formats,
             now,
             sheet,
@@ -178,7 +201,67 @@ impl Board {
 
     /// Chooses what the Dock tells about.
     pub fn choose(self, chosen: Chosen) {
+        // What was refused elsewhere is settled by turning to something else.
+        let elsewhere = |moving: &Moving| !moving.held && chosen != Chosen::Step(moving.key);
+        let leave = self
+            .mover
+            .moving
+            .with_untracked(|moving| moving.as_ref().is_some_and(elsewhere));
+        if leave {
+            self.mover.moving.set(None);
+        }
         self.asked.set(Some(chosen));
+    }
+
+    /// The step that the Dock tells about.
+    #[must_use]
+    pub fn chosen_key(self) -> Option<StepKey> {
+        match self.chosen.get()? {
+            Chosen::Step(key) => Some(key),
+            Chosen::Unattended { .. } => None,
+        }
+    }
+
+    /// The promise that a step breaks where it stands, if it puts a dish on that could still go on in time.
+    #[must_use]
+    pub fn late_on(self, key: StepKey) -> Option<BrokenPromise> {
+        let derived = self.derived.get()?;
+        let lattice = &derived.outlook.lattice;
+        let spans = lattice
+            .dishes
+            .iter()
+            .find(|spans| lattice.tasks[spans.on].key == key)?;
+        let task = &lattice.tasks[spans.on];
+        let odds = spans.odds(task.begins, lattice.serving);
+        let late = task.begins > spans.latest_on && odds.kept < spans.wanted;
+        let can_move = task.tie == Tie::Free && spans.latest_on >= self.now.get();
+        (late && can_move).then_some(BrokenPromise {
+            dish: spans.dish,
+            odds,
+            latest: no_later(spans.latest_on),
+        })
+    }
+
+    /// How many hours a ticket is moved along the axis: for a neighbour on its way, or to where it was refused.
+    #[must_use]
+    pub fn shift(self, key: StepKey) -> f64 {
+        let refused = self.mover.moving.with(|moving| {
+            let moving = moving.as_ref()?;
+            (moving.key == key).then_some(moving.held)
+        });
+        self.room.with(|room| match (room, refused) {
+            (None, _) | (_, Some(true)) => 0.0,
+            (Some(room), Some(false)) => self.with_sheet(|sheet| {
+                let mut tickets = sheet.tickets.iter();
+                let placed = tickets.find(|placed| placed.ticket.key == key);
+                placed.map_or(0.0, |placed| room.slot - placed.slot)
+            }),
+            (Some(room), None) => {
+                let mut shifts = room.shifts.iter();
+                let shift = shifts.find(|(moved, _)| *moved == key);
+                shift.map_or(0.0, |(_, by)| *by)
+            }
+        })
     }
 
     /// Whether a ticket is the chosen one.
@@ -193,7 +276,7 @@ impl Board {
 
 fn chosen_on(sheet: &Sheet, outlook: &Outlook, asked: Option<Chosen>) -> Option<Chosen> {
     let there = match asked {
-        Some(Chosen::Step(key)) => outlook.steps.iter().any(|step| StepKey::of(step) == key),
+        Some(Chosen::Step(key)) => outlook.steps.iter().any(|step| step.key == key),
         Some(Chosen::Unattended { place, nth }) => sheet
             .cookers
             .iter()
@@ -212,7 +295,7 @@ fn chosen_on(sheet: &Sheet, outlook: &Outlook, asked: Option<Chosen>) -> Option<
 
 fn steps_with(sheet: &Sheet, outlook: &Outlook, key: StepKey) -> Vec<usize> {
     let mut steps = outlook.steps.iter();
-    let Some(index) = steps.position(|step| StepKey::of(step) == key) else {
+    let Some(index) = steps.position(|step| step.key == key) else {
         return Vec::new();
     };
     let mut tickets = sheet.tickets.iter();

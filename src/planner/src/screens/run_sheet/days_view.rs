@@ -2,10 +2,10 @@
 
 use super::board::{Board, Chosen, use_board};
 use super::facts::{Facts, facts};
-use super::key::StepKey;
 use super::scope::OtherDay;
 use crate::parts::Mark;
 use crate::words::run_sheet as words;
+use cook_model::plan::StepKey;
 use cook_model::units::Moment;
 use leptos::prelude::*;
 
@@ -41,7 +41,7 @@ fn days(board: Board, side: Side) -> Vec<Day> {
         let row = |index: &usize| {
             let step = &outlook.steps[*index];
             Row {
-                key: StepKey::of(step),
+                key: step.key,
                 index: *index,
                 time: formats.time(step.when.likely()),
                 facts: facts(step, plan, outlook, formats),

@@ -3,15 +3,21 @@
 use super::board::{Board, Chosen, use_board};
 use super::cooker_view::place_name;
 use super::facts::{Caution, Facts, facts};
-use crate::parts::{Mark, Rule};
+use super::moving::keys_view::{MoveKeys, Notice, NoticeView, notice};
+use crate::parts::{LastLine, Mark, Rule};
 use crate::words::{run_sheet as words, safety};
+use cook_model::plan::StepKey;
 use cook_model::safety::RuleId;
 use leptos::prelude::*;
 
 /// What the Dock shows.
 #[derive(Clone, Debug, PartialEq)]
 enum Shown {
-    Steps(Vec<Facts>),
+    Steps {
+        key: StepKey,
+        facts: Vec<Facts>,
+        movable: bool,
+    },
     Unattended {
         head: String,
         note: String,
@@ -22,11 +28,17 @@ enum Shown {
 fn shown(board: Board) -> Option<Shown> {
     let chosen = board.chosen.get()?;
     board.with_all(|sheet, plan, outlook, formats| match chosen {
-        Chosen::Step(_) => {
+        Chosen::Step(key) => {
             let steps = board.chosen_steps.get();
+            let mut tickets = sheet.tickets.iter();
+            let ticket = tickets.find(|placed| board.is_chosen(placed));
             let steps = steps.iter().filter_map(|index| outlook.steps.get(*index));
             let told = steps.map(|step| facts(step, plan, outlook, formats));
-            Some(Shown::Steps(told.collect()))
+            Some(Shown::Steps {
+                key: ticket.map_or(key, |placed| placed.ticket.key),
+                facts: told.collect(),
+                movable: ticket.is_none_or(|placed| !placed.ticket.bundle),
+            })
         }
         Chosen::Unattended { place, nth } => {
             let lane = sheet.cookers.iter().find(|lane| lane.place == place)?;
@@ -51,13 +63,40 @@ fn shown(board: Board) -> Option<Shown> {
 pub fn Dock() -> impl IntoView {
     let board = use_board();
     let told = Memo::new(move |_| shown(board));
+    let notice = Memo::new(move |_| notice(board, board.chosen_key()?));
+    let says = move || notice.with(|notice| notice.as_ref().map(Notice::class));
     let inside = move || match told.get()? {
-        Shown::Steps(steps) => {
-            let single = steps.len() == 1;
-            let steps = steps
+        Shown::Steps {
+            key,
+            facts,
+            movable,
+        } => {
+            let single = facts.len() == 1;
+            let steps = facts
                 .into_iter()
                 .map(|facts| view! { <StepFacts facts single /> });
-            Some(view! { <div class="dock-steps">{steps.collect_view()}</div> }.into_any())
+            let told = move || {
+                notice
+                    .get()
+                    .map(|notice| view! { <NoticeView key notice /> })
+            };
+            let held = move || {
+                board
+                    .mover
+                    .moving
+                    .with(|moving| moving.as_ref().is_some_and(|moving| moving.held))
+            };
+            Some(
+                view! {
+                    {told}
+                    <div class="dock-all" class:in-hand=held>
+                        {movable.then(|| view! { <MoveKeys key /> })}
+                        <div class="dock-steps">{steps.collect_view()}</div>
+                        <LastLine />
+                    </div>
+                }
+                .into_any(),
+            )
         }
         Shown::Unattended {
             head,
@@ -78,13 +117,15 @@ pub fn Dock() -> impl IntoView {
             )
         }
     };
-    let heed = move || matches!(told.get(), Some(Shown::Unattended { .. }));
+    let heed =
+        move || matches!(told.get(), Some(Shown::Unattended { .. })) || says() == Some("heeds");
+    let stops = move || says() == Some("stops");
     let label = move || match told.get() {
         Some(Shown::Unattended { .. }) => words::NOBODY_UP,
         _ => words::CHOSEN,
     };
     view! {
-        <section class="dock" class:heeds=heed aria-label=label>
+        <section class="dock" class:heeds=heed class:stops=stops aria-label=label>
             {inside}
         </section>
     }

@@ -3,12 +3,13 @@
 use super::lane::Hands;
 use super::reason::Reason;
 use super::ticket::Ticket;
-use crate::format::{ClockStyle, Formats, rounded};
+use crate::format::{ClockStyle, Formats, odds as odds_said, rounded};
 use crate::words::safety::{self, RuleSaid};
-use crate::words::{capital, reasons, run_sheet as words, steps as verbs};
+use crate::words::{capital, moves, reasons, run_sheet as words, steps as verbs};
 use cook_model::plan::Plan;
-use cook_model::plan::outlook::{Outlook, Step, StepKind, Window};
+use cook_model::plan::outlook::{Odds, Outlook, Step, StepKind, Window};
 use cook_model::safety::RuleId;
+use cook_model::schedule::Pin;
 use cook_model::units::Moment;
 use std::collections::BTreeSet;
 
@@ -30,8 +31,12 @@ pub struct Face {
     pub verb: String,
     /// The same in a shut lane, eight letters at most.
     pub stub: String,
-    /// When it may fall, or that nobody is up for it.
+    /// When it may fall, where it is pinned, or that nobody is up for it.
     pub when: String,
+    /// Where it is pinned.
+    pub pin: Option<Moment>,
+    /// Its pin collides, or it breaks a promise.
+    pub heed: bool,
     /// What else a screen reader says after what is done.
     pub said: String,
 }
@@ -103,16 +108,35 @@ pub fn face(ticket: &Ticket, plan: &Plan, outlook: &Outlook, formats: &Formats) 
     let said: Vec<String> = steps()
         .map(|step| said(step, ticket.bundle, plan, outlook, formats))
         .collect();
+    let pin = steps().find_map(|step| plan.steps.get(&step.key)?.pin);
+    let collides = steps().any(|step| matches!(step.pin, Pin::Collides { .. }));
+    let late = steps().find_map(|step| late(step, outlook));
     Face {
         marks,
         verb,
         stub,
         when: match ticket.hands {
             Hands::Nobody => words::NOBODY_UP.to_owned(),
-            Hands::Member(_) | Hands::Anybody => short_window(ticket.from, ticket.to, formats),
+            Hands::Member(_) | Hands::Anybody => match (late, pin) {
+                (Some(odds), _) => odds_said(odds),
+                (None, Some(_)) => moves::pinned(ticket.likely, formats),
+                (None, None) => short_window(ticket.from, ticket.to, formats),
+            },
         },
+        pin: pin.filter(|_| !ticket.bundle),
+        heed: collides || late.is_some(),
         said: said.join(". "),
     }
+}
+
+/// The odds of a dish that is put on too late for its promise.
+fn late(step: &Step, outlook: &Outlook) -> Option<Odds> {
+    let lattice = &outlook.lattice;
+    let mut dishes = lattice.dishes.iter();
+    let spans = dishes.find(|spans| lattice.tasks[spans.on].key == step.key)?;
+    let on = lattice.tasks[spans.on].begins;
+    let odds = spans.odds(on, lattice.serving);
+    (on > spans.latest_on && odds.kept < spans.wanted).then_some(odds)
 }
 
 /// What the Dock says about a step.
@@ -357,6 +381,7 @@ mod tests {
         let step = sample.step(StepKind::Wrap, "2026-09-12T08:53:00", 40.0);
         step.dish = Some(lamb);
         step.who = who;
+        sample.name_steps();
         let face = first_face(&sample, &formats());
         let letters: String = face.marks.iter().map(|mark| mark.letter).collect();
         assert_eq!(letters, "AB");

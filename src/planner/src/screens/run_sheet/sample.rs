@@ -8,7 +8,9 @@ use cook_model::live::Stage;
 use cook_model::plan::outlook::{
     DishOutlook, DishTimes, Odds, Outlook, Portions, Step, StepKind, TableOutlook, Window,
 };
-use cook_model::plan::{Cooker, CookerKind, CrewMember, Dish, Food, Order, Plan, Serving, Zone};
+use cook_model::plan::{
+    Cooker, CookerKind, CrewMember, Dish, Food, Order, Plan, Serving, StepKey, StepOf, Zone,
+};
 use cook_model::units::{Area, Mass, Moment, Temperature, TimeSpan};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -165,6 +167,22 @@ impl Sample {
             stage: Stage::NotOn,
         });
         id
+    }
+
+    /// Names every step as the model does: by its dish, its cooker or the table, its kind and its round.
+    pub(crate) fn name_steps(&mut self) {
+        for step in &mut self.outlook.steps {
+            let of = match (step.dish, step.cooker) {
+                (Some(dish), _) => StepOf::Dish(dish),
+                (None, Some(cooker)) => StepOf::Cooker(cooker),
+                (None, None) => StepOf::Table,
+            };
+            step.key = StepKey {
+                of,
+                kind: step.kind,
+                round: step.round,
+            };
+        }
     }
 
     /// A step at a time, with a window of as many minutes to either side; the rest is filled in by the caller.

@@ -1,6 +1,6 @@
 //! The whole sheet, laid out: what is on it, how much room each lane has, and where every ticket hangs.
 
-use super::frame::{self, Direction, Frame, NAMES, WIDE};
+use super::frame::{self, Direction, Frame, NAMES, Strip, WIDE};
 use super::lane::{CookerLane, Hands, HandsLane, cooker_lanes, hands_lanes};
 use super::pack;
 use super::scope::Scope;
@@ -129,6 +129,32 @@ impl Sheet {
             room: room(view),
             length,
         }
+    }
+
+    /// The strip that a ticket hangs in.
+    #[must_use]
+    pub fn strip_of(&self, placed: &Placed) -> Strip {
+        self.frame
+            .hands
+            .get(placed.lane)
+            .map(|lane| lane.strip)
+            .unwrap_or_default()
+    }
+
+    /// Hours from one ticket to the next in the strip or row of this one.
+    #[must_use]
+    pub fn pitch(&self, placed: &Placed) -> f64 {
+        let open = self
+            .frame
+            .hands
+            .get(placed.lane)
+            .is_none_or(|lane| lane.open);
+        let pixels = match (self.frame.direction, open) {
+            (Direction::Down, _) => PITCH,
+            (Direction::Across, true) => TICKET_WIDTH,
+            (Direction::Across, false) => STUB_WIDTH,
+        };
+        pixels / self.hour
     }
 
     /// Hours in sight at once.
@@ -371,6 +397,7 @@ mod tests {
                 step.who = Some(crew[(number + place) % 4]);
             }
         }
+        sample.name_steps();
         sample
     }
 

@@ -7,6 +7,7 @@ use super::days_view::{Fold, OtherDays, Side};
 use super::dock::Dock;
 use super::frame::Direction;
 use super::heads::{Heads, Names, Strips};
+use super::moving::landing_view::Landing;
 use super::number::{hours, pixels};
 use super::ticket_view::Tickets;
 use super::zoom::Zoom;
@@ -32,6 +33,7 @@ pub fn SheetView() -> impl IntoView {
             <OtherDays side=Side::Later />
             <Key />
             <Dock />
+            <p class="hush" role="status">{move || board.mover.said.get()}</p>
         </Show>
     }
 }
@@ -127,6 +129,7 @@ fn Lanes() -> impl IntoView {
                     <Gaps />
                     <Over />
                     <Tickets />
+                    <Landing />
                 </div>
             </div>
         </div>

@@ -1,10 +1,9 @@
 //! Tickets: what hands do, hung at their likely time in somebody's lane.
 
-use super::key::StepKey;
 use super::lane::Hands;
 use super::scope::Scope;
-use cook_model::plan::Plan;
 use cook_model::plan::outlook::{Outlook, Step};
+use cook_model::plan::{Plan, StepKey, StepOf};
 use cook_model::units::{Moment, TimeSpan};
 
 /// The same thing for several dishes this close together is done in one go.
@@ -77,7 +76,7 @@ pub fn tickets(plan: &Plan, outlook: &Outlook, scope: &Scope, now: Moment) -> Ve
 impl Ticket {
     fn of(index: usize, step: &Step, hands: Hands) -> Self {
         Self {
-            key: StepKey::of(step),
+            key: step.key,
             steps: vec![index],
             hands,
             bundle: false,
@@ -90,8 +89,9 @@ impl Ticket {
 
     fn takes_in(&self, step: &Step, hands: Hands, outlook: &Outlook) -> bool {
         let same = self.hands == hands && self.key.kind == step.kind;
-        let new_dish = step.dish.is_some()
-            && self.key.dish.is_some()
+        let of_a_dish = |of| matches!(of, StepOf::Dish(_));
+        let new_dish = of_a_dish(step.key.of)
+            && of_a_dish(self.key.of)
             && self
                 .steps
                 .iter()
@@ -139,6 +139,14 @@ mod tests {
         tickets(&sample.plan, &sample.outlook, &scope, at(now))
     }
 
+    /// The second spray of the pork is its second round.
+    fn number_sprays(sample: &mut Sample) {
+        if let Some(last) = sample.outlook.steps.last_mut() {
+            last.round = 2;
+        }
+        sample.name_steps();
+    }
+
     fn day() -> Sample {
         let mut sample = Sample::new("2026-09-12T18:00:00");
         let who = Some(sample.crew("Joss"));
@@ -156,6 +164,7 @@ mod tests {
             step.who = who;
             step.dish = dish;
         }
+        number_sprays(&mut sample);
         sample
     }
 

@@ -2,13 +2,14 @@
 
 use super::board::{Board, Chosen, use_board};
 use super::facts::{Face, face};
-use super::key::StepKey;
 use super::lane::Hands;
+use super::moving::handle_view::Handle;
 use super::number::{hours, pixels};
 use super::sheet::Placed;
 use super::ticket::Standing;
 use crate::parts::Mark;
 use crate::words::run_sheet as words;
+use cook_model::plan::StepKey;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
@@ -116,6 +117,10 @@ fn Ticket(key: StepKey) -> impl IntoView {
                 .is_some_and(|hung| board.is_chosen(&hung.placed))
         })
     });
+    let movable = Memo::new(move |_| {
+        chosen.get()
+            && hung.with(|hung| hung.as_ref().is_some_and(|hung| !hung.placed.ticket.bundle))
+    });
     let number = move |read: fn(&Hung) -> String| {
         move || hung.with(|hung| hung.as_ref().map(read).unwrap_or_default())
     };
@@ -140,9 +145,21 @@ fn Ticket(key: StepKey) -> impl IntoView {
             } else {
                 ""
             };
-            format!("{kind}{standing}{unmanned}{bundle}{chosen}")
+            let pin = match hung.face.pin {
+                Some(_) => " pinned",
+                None => "",
+            };
+            let heed = if hung.face.heed { " heeds" } else { "" };
+            let moving = board.mover.moving.with(|moving| match moving {
+                Some(moving) if moving.key != key => "",
+                Some(moving) if moving.held => " in-hand",
+                Some(_) => " refused",
+                None => "",
+            });
+            format!("{kind}{standing}{unmanned}{bundle}{pin}{heed}{chosen}{moving}")
         })
     };
+    let by = Memo::new(move |_| board.shift(key));
     let thread = move || {
         hung.with(|hung| {
             let (from, to) = hung.as_ref()?.thread?;
@@ -198,10 +215,18 @@ fn Ticket(key: StepKey) -> impl IntoView {
                 class=class
                 aria-pressed=move || chosen.get().to_string()
                 tabindex=move || if board.tab_stop.get() == Some(key) { "0" } else { "-1" }
+                style=("--d", move || hours(by.get()))
                 on:click=move |_| board.choose(Chosen::Step(key))
+                on:pointerdown=move |event| board.pointer_down(&event, key, false)
+                on:pointermove=move |event| board.pointer_move(&event)
+                on:pointerup=move |event| board.pointer_up(&event)
+                on:pointercancel=move |event| board.pointer_cancel(&event)
             >
                 {inside}
             </button>
+            <Show when=move || movable.get()>
+                <Handle key />
+            </Show>
         </li>
     }
 }
