@@ -20,8 +20,11 @@ const LONGEST_STEP: f64 = 3600.0;
 /// Shortest step that is made to end on an event of the meat, s.
 const SHORTEST_LANDING: f64 = 0.5;
 
-/// A step this short is taken whatever its error: over it nothing that matters changes, s.
+/// A step this short is taken although its error is too large: over it nothing that matters changes, s.
 const FLOOR: f64 = 0.5;
+
+/// Unless its error is larger than this many times what a step may make.
+const MOST_AT_FLOOR: f64 = 50.0;
 
 /// More proposals than this in one cook are a fault.
 const MOST_PROPOSALS: u32 = 30_000;
@@ -92,6 +95,8 @@ struct Lane<'a> {
     time: f64,
     step: f64,
     rejected: bool,
+    /// The step was made to end on an event of the meat.
+    landing: bool,
     proposals: u32,
     start_content: Content,
     carried: f64,
@@ -163,18 +168,22 @@ pub fn run_each(
             None => march.fill(l, &body, (scenario, draw)),
         }
     }
-    while march.lanes.iter().any(Option::is_some) {
-        march.propose();
-        march.settle()?;
+    loop {
         for l in 0..LANES {
             let over = |lane: &Lane<'_>| lane.course.whereabouts == Where::Over;
-            if march.lanes[l].as_ref().is_some_and(over) {
+            // One may be over as it goes on: done already, and nothing to come.
+            while march.lanes[l].as_ref().is_some_and(over) {
                 march.unload(l);
                 if let Some((member, cook)) = waiting.next() {
                     march.load(l, member, *cook)?;
                 }
             }
         }
+        if march.lanes.iter().all(Option::is_none) {
+            break;
+        }
+        march.propose();
+        march.settle()?;
     }
     Ok(march.finished.into_iter().flatten().collect())
 }
@@ -219,6 +228,7 @@ impl<'a> March<'a> {
             time: 0.0,
             step: FIRST_STEP,
             rejected: false,
+            landing: false,
             proposals: 0,
             start_content: Content::default(),
             carried: 0.0,
@@ -247,8 +257,10 @@ impl<'a> March<'a> {
         for (l, lane) in self.lanes.iter_mut().enumerate() {
             let Some(lane) = lane else { continue };
             let left = lane.course.next_time(lane.scenario) - lane.time;
-            // Two equal steps rather than a long one and a splinter.
-            lane.step = if left <= lane.step * 1.01 {
+            // Two equal steps rather than a long one and a splinter. A step made to end on an event stays as it is.
+            lane.step = if lane.landing {
+                lane.step.min(left)
+            } else if left <= lane.step * 1.01 {
                 left
             } else if left < 2.0 * lane.step {
                 0.5 * left
@@ -289,7 +301,7 @@ impl<'a> March<'a> {
                 });
             }
             // Not a number counts as an error.
-            let at_floor = lane.step <= FLOOR && error.is_finite();
+            let at_floor = lane.step <= FLOOR && error <= MOST_AT_FLOOR;
             if (error.is_nan() || error > 1.0) && !at_floor {
                 let factor = if error.is_finite() {
                     0.9 / libm::cbrt(error)
@@ -311,6 +323,7 @@ impl<'a> March<'a> {
                 let shorter = (fraction * lane.step).max(SHORTEST_LANDING);
                 if shorter < 0.999 * lane.step {
                     lane.step = shorter;
+                    lane.landing = true;
                     continue;
                 }
             }
@@ -337,6 +350,7 @@ impl<'a> March<'a> {
             let factor = (0.9 / libm::cbrt(error)).clamp(0.2, most);
             lane.step = (lane.step * factor).min(LONGEST_STEP);
             lane.rejected = false;
+            lane.landing = false;
             self.changes(l);
         }
         Ok(())
