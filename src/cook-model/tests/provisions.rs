@@ -374,6 +374,7 @@ fn outlook(plan: &Plan, pork_hours: f64) -> Outlook {
             assumed: Vec::new(),
         }),
         stage: Stage::NotOn,
+        live: None,
     };
     Outlook {
         members: 10,

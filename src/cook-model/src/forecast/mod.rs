@@ -23,5 +23,6 @@ pub use owner::OwnerKey;
 pub use prior::{Knowledge, Prior};
 pub use quantile::{quantile, time_quantile};
 pub use remainder::Remainder;
+pub(crate) use run::march;
 pub use run::{CHUNK, DishScenario, FULL, ForecastRun, ROUGH, SEARCH, forecast};
 pub use student::{t4_density, t4_quantile};

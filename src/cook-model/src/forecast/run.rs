@@ -120,7 +120,11 @@ impl ForecastRun {
             .map(|member| draw(&self.prior, self.dish.owners, self.seed, member))
             .collect();
         let draws: Vec<Draw> = drawn.iter().map(|member| member.draw).collect();
-        let mut members = march(&self.dish.scenario, &draws, &self.settings)?;
+        let cooks: Vec<_> = draws
+            .iter()
+            .map(|draw| (&self.dish.scenario, draw))
+            .collect();
+        let mut members = march(&cooks, &self.settings)?;
         for (run, member) in members.iter_mut().zip(&drawn) {
             let factor = self.remainder.stretch(member.remainder);
             stretch(run, &self.dish.scenario, factor);
@@ -143,9 +147,8 @@ impl ForecastRun {
 }
 
 /// Marches the members; where one sticks, all are marched again with a finer and then with a coarser step.
-fn march(
-    scenario: &Scenario,
-    draws: &[Draw],
+pub(crate) fn march(
+    cooks: &[(&Scenario, &Draw)],
     settings: &Settings,
 ) -> Result<Vec<MemberRun>, ModelError> {
     let with = |share: f64| {
@@ -153,7 +156,7 @@ fn march(
             tolerance: (settings.tolerance * share).clamp(0.001, 100.0),
             ..*settings
         };
-        physics::run(scenario, draws, &settings)
+        physics::run_each(cooks, &settings)
     };
     let mut marched = with(1.0);
     for share in OTHER_STEPS {

@@ -1,5 +1,6 @@
 //! The day as far as it is worked out: every dish placed on the clock, with its members.
 
+use super::derive::PieceNews;
 use super::member::Member;
 use super::method::{Kind, Settled};
 use super::outlook::{Hindrance, Odds, StepKind, Window};
@@ -46,6 +47,8 @@ pub(super) struct Placed<'a> {
     pub(super) on: Moment,
     /// It is on already, by the journal.
     pub(super) is_on: bool,
+    /// What was logged of its pieces, where the forecasts rest on that.
+    pub(super) news: Vec<PieceNews<'a>>,
 }
 
 /// How often this cooker is fed: as usual for its kind, stretched to what the person says of it.
@@ -100,6 +103,7 @@ impl<'a> Placed<'a> {
             span,
             on: span.latest,
             is_on: false,
+            news: Vec::new(),
         };
         match situation.went_on().remove(&placed.settled.id) {
             Some(on) => (placed.on, placed.is_on) = (on, true),

@@ -2,7 +2,7 @@
 
 use super::step_key::{StepKey, StepOf};
 use crate::handover::identity::{CookerId, CrewId, DishId};
-use crate::live::Stage;
+use crate::live::{Live, Stage};
 use crate::safety::SafeLine;
 use crate::schedule::{Allowed, Lattice, Pin, Reason};
 use crate::units::{Mass, Moment, Temperature, TemperatureDifference, TimeSpan};
@@ -109,6 +109,9 @@ pub struct DishOutlook {
     /// How far it is, by what was logged.
     #[serde(default)]
     pub stage: Stage,
+    /// What the readings say. None before it is on, or without a forecast.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub live: Option<Box<Live>>,
 }
 
 /// When a dish goes on and is ready, if it goes on at the time aimed for.

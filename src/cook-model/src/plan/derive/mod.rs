@@ -1,11 +1,13 @@
 //! From a plan to its outlook, in chunks of work so that a newer question can end an older one between two.
 
 mod hindrance;
+mod live;
 mod outlook;
 mod planner;
 mod shelf;
 mod work;
 
+pub(super) use live::PieceNews;
 pub use planner::{Planner, derive};
 
 /// The seed of every plan's ensemble: plans, dishes and phones share their worlds. Part of the format.

@@ -1,5 +1,6 @@
 //! The day put into words and figures that a screen can show.
 
+use super::live::live;
 use crate::forecast::DishForecast;
 use crate::handover::identity::DishId;
 use crate::live::{Stage, stage_of};
@@ -51,6 +52,12 @@ pub(super) fn outlook(day: &Day<'_>) -> Outlook {
                 Err(hindrance) => Err(hindrance.clone()),
             },
             stage: stage(day, dish.id),
+            live: dish
+                .placed
+                .as_ref()
+                .ok()
+                .and_then(|placed| live(day, placed))
+                .map(Box::new),
         });
     Outlook {
         members: u32::try_from(day.members()).unwrap_or(u32::MAX),

@@ -85,6 +85,11 @@ impl Shelf {
         }))
     }
 
+    /// What a forecast is of.
+    pub(super) fn scenario(&self, place: Place) -> &DishScenario {
+        &self.runs[place.0].of
+    }
+
     /// Members run so far; none for a scenario that the physics refuses.
     pub(super) fn members(&self, place: Place) -> u32 {
         self.runs[place.0].run.members()

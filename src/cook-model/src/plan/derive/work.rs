@@ -6,11 +6,12 @@
 
 use super::SEED;
 use super::hindrance::settle;
+use super::live::PieceNews;
 use super::shelf::{Grain, Place, Shelf};
-use crate::forecast::CHUNK;
-use crate::forecast::time_quantile;
+use crate::forecast::{CHUNK, DishForecast, time_quantile};
 use crate::handover::identity::{DishId, PieceId};
-use crate::physics::PitChange;
+use crate::live::{self, PieceLog, Reforecast, UnderWay};
+use crate::physics::{ModelError, PitChange};
 use crate::plan::day::{Day, Placed, Today};
 use crate::plan::ensemble::{members_of_cut, members_of_own, reaches};
 use crate::plan::method::{Kind, Settled};
@@ -34,6 +35,7 @@ const MOST_ROUNDS: u32 = 4;
 pub(super) struct Work {
     plan: Plan,
     situation: Situation,
+    on: BTreeMap<DishId, Moment>,
     problems: Vec<Problem>,
     roles: Roles,
     members: u32,
@@ -42,6 +44,15 @@ pub(super) struct Work {
     settled: bool,
     pits: BTreeMap<DishId, Vec<PitChange>>,
     wanted: Vec<(DishId, PieceId, Place)>,
+    under_way: Option<UnderWayNow>,
+}
+
+/// The forecast of everything that is on, by what was logged.
+#[derive(Debug)]
+struct UnderWayNow {
+    of: Vec<(DishId, PieceId, PieceLog)>,
+    reforecast: Reforecast,
+    refused: Option<ModelError>,
 }
 
 impl Work {
@@ -56,6 +67,7 @@ impl Work {
             problems: check(&plan, situation.now),
             settled: !dishes_move_each_other(&plan),
             roles: Roles::of(&plan),
+            on: situation.went_on(),
             plan,
             situation,
             members,
@@ -63,6 +75,7 @@ impl Work {
             rounds: 0,
             pits: BTreeMap::new(),
             wanted: Vec::new(),
+            under_way: None,
         };
         work.pits = work.pits_of(|_| None, |_, _| None);
         work.wanted = work.wants(shelf);
@@ -79,15 +92,15 @@ impl Work {
         let behind = self
             .wanted
             .iter()
-            .map(|(_, _, place)| *place)
-            .filter(|place| !shelf.has(*place, goal))
-            .min_by_key(|place| shelf.members(*place));
-        if let Some(place) = behind {
-            shelf.step(place, goal);
+            .map(|(dish, _, place)| (*dish, *place))
+            .filter(|(dish, place)| !shelf.has(*place, self.goal_of(*dish, goal)))
+            .min_by_key(|(_, place)| shelf.members(*place));
+        if let Some((dish, place)) = behind {
+            shelf.step(place, self.goal_of(dish, goal));
             return false;
         }
         if self.settled {
-            return true;
+            return self.step_under_way(shelf);
         }
         self.rounds += 1;
         let pits = self.pits_by(&self.day(shelf));
@@ -98,6 +111,67 @@ impl Work {
             self.wanted = self.wants(shelf);
         }
         false
+    }
+
+    /// Members wanted of a dish: fewer where it is on and its forecast goes by what was logged.
+    fn goal_of(&self, dish: DishId, goal: u32) -> u32 {
+        if self.is_on(dish) {
+            goal.min(live::MEMBERS)
+        } else {
+            goal
+        }
+    }
+
+    fn is_on(&self, dish: DishId) -> bool {
+        self.on.contains_key(&dish)
+    }
+
+    /// Does the next chunk of the forecast by what was logged. True when there is none left.
+    fn step_under_way(&mut self, shelf: &Shelf) -> bool {
+        if self.under_way.is_none() {
+            self.under_way = self.begin_under_way(shelf);
+        }
+        let Some(now) = &mut self.under_way else {
+            return true;
+        };
+        match now.reforecast.step() {
+            Ok(done) => done,
+            Err(refused) => {
+                now.refused = Some(refused);
+                true
+            }
+        }
+    }
+
+    /// None where nothing is on.
+    fn begin_under_way(&self, shelf: &Shelf) -> Option<UnderWayNow> {
+        let mut of = Vec::new();
+        let mut under_way = Vec::new();
+        for (dish, piece, place) in &self.wanted {
+            let cooker = self.plan.dishes.get(dish).and_then(|dish| dish.cooker);
+            let log = cooker
+                .filter(|_| shelf.refused(*place).is_none())
+                .and_then(|cooker| {
+                    let Situation { journal, now, .. } = &self.situation;
+                    PieceLog::of(journal, *dish, *piece, cooker, *now)
+                });
+            if let Some(log) = log {
+                of.push((*dish, *piece, log.clone()));
+                let dish = shelf.scenario(*place).clone();
+                under_way.push(UnderWay { dish, log });
+            }
+        }
+        let passes = if self.members < live::MEMBERS {
+            1
+        } else {
+            live::PASSES
+        };
+        let members = self.members.min(live::MEMBERS);
+        (!of.is_empty()).then(|| UnderWayNow {
+            of,
+            reforecast: Reforecast::new(under_way, members, passes, SEED, self.grain.settings()),
+            refused: None,
+        })
     }
 
     /// Whether every forecast has its first members, or never will.
@@ -137,13 +211,17 @@ impl Work {
     ) -> Result<Placed<'a>, Hindrance> {
         let settled = self.settled(id)?;
         let mut forecasts = Vec::new();
-        for (_, _, place) in self.wanted.iter().filter(|(dish, ..)| *dish == id) {
+        let mut news = Vec::new();
+        for (_, piece, place) in self.wanted.iter().filter(|(dish, ..)| *dish == id) {
             if let Some(refused) = shelf.refused(*place) {
                 return Err(Hindrance::OutOfRange {
                     message: refused.to_string(),
                 });
             }
-            forecasts.push(shelf.forecast(*place));
+            let before = shelf.forecast(*place);
+            let live = self.piece_news(id, *piece, before)?;
+            forecasts.push(live.as_ref().map_or(before, |(now, _)| *now));
+            news.extend(live.map(|(_, news)| news));
         }
         let members = match &settled.kind {
             Kind::Cut(method) => members_of_cut(&settled, method, &forecasts, self.plan.audience),
@@ -152,14 +230,45 @@ impl Work {
                 members_of_own(&settled, *own, owner, self.members, SEED)
             }
         };
-        Placed::new(
+        let placed = Placed::new(
             &self.plan,
             &self.situation,
             crew,
             settled,
             forecasts,
             members,
-        )
+        )?;
+        Ok(Placed { news, ..placed })
+    }
+
+    /// The forecast of a piece that is on, and what it rests on. None before it is on, or before that forecast is made.
+    fn piece_news<'a>(
+        &'a self,
+        dish: DishId,
+        piece: PieceId,
+        before: &'a DishForecast,
+    ) -> Result<Option<(&'a DishForecast, PieceNews<'a>)>, Hindrance> {
+        let Some(now) = &self.under_way else {
+            return Ok(None);
+        };
+        let place = now.of.iter().position(|of| (of.0, of.1) == (dish, piece));
+        let Some(place) = place else {
+            return Ok(None);
+        };
+        if let Some(refused) = &now.refused {
+            return Err(Hindrance::OutOfRange {
+                message: refused.to_string(),
+            });
+        }
+        Ok(now.reforecast.forecast(place).map(|forecast| {
+            let news = PieceNews {
+                piece,
+                log: &now.of[place].2,
+                before,
+                fits: now.reforecast.fits(place).collect(),
+            };
+            (forecast, news)
+        }))
     }
 
     /// The air of every cut, given where dishes are placed and when a step of a cooker's programme falls.

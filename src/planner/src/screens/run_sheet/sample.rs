@@ -165,6 +165,7 @@ impl Sample {
             hue: u8::try_from(place % 5 + 1).expect("a hue"),
             forecast: Ok(times),
             stage: Stage::NotOn,
+            live: None,
         });
         id
     }
