@@ -185,7 +185,7 @@ const fn cools_in(cooker: CookerClass) -> TimeSpan {
     TimeSpan::from_minutes(match cooker {
         CookerClass::Offset => 20.0,
         CookerClass::Kettle | CookerClass::Drum | CookerClass::Generic => 30.0,
-        CookerClass::Cabinet => 60.0,
+        CookerClass::Cabinet | CookerClass::Electric => 60.0,
         CookerClass::Ceramic => 150.0,
         CookerClass::StillOven | CookerClass::FanOven => 40.0,
     })
