@@ -35,7 +35,7 @@ fn nothing_serious_on_any_screen_in_any_light() {
     with_app(async |app| {
         app.open().await?;
         app.browser.sees_a_ready_window().await?;
-        for screen in ["Gathering", "Shopping", "Run sheet"] {
+        for screen in ["Gathering", "Shopping", "Run sheet", "Fireside"] {
             app.browser.press(screen).await?;
             for light in ["Day", "Night", "Sun"] {
                 app.browser.press(light).await?;

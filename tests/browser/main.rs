@@ -5,6 +5,7 @@
 mod accessibility;
 mod broken;
 mod crash;
+mod fireside;
 mod install;
 mod offline;
 mod planning;

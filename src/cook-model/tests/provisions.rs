@@ -10,8 +10,9 @@ use cook_model::provisions::shopping::{
     Item, Money, PackKind, Price, PricedBy, Purchase, SoldBy, Working, bill, shopping_list,
 };
 use cook_model::provisions::{
-    Hunger, IN_FRIDGE, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights, appetite,
-    equal_pieces, even_out, from_sizes, portions, swap_effect, take_offer, to_buy, wrap_need,
+    Hunger, IN_FRIDGE, Instead, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights,
+    appetite, equal_pieces, even_out, from_sizes, portions, swap_effect, take_offer, to_buy,
+    wrap_need,
 };
 use cook_model::schedule::Lattice;
 use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, TimeSpan, Volume};
@@ -447,8 +448,9 @@ fn butt(kilograms: f64) -> Offer {
 fn a_heavier_piece_feeds_more_costs_more_and_takes_more_room() {
     let plan = supper_for(14);
     let (dish, piece) = (DishId::new(1, 1), PieceId::new(2, 2));
-    let took =
-        |kilograms, way| take_offer(&plan, dish, &butt(kilograms), way, piece).expect("taken");
+    let took = |kilograms, way| {
+        take_offer(&plan, dish, &butt(kilograms), way, Instead::All, piece).expect("taken")
+    };
     let small = took(3.8, SwapWay::Whole);
     let large = took(4.4, SwapWay::Whole);
     let effect = swap_effect(&small, None, &BTreeMap::new(), dish, &large).expect("both");
@@ -478,10 +480,57 @@ fn another_cut_takes_its_own_method_and_a_dish_of_ones_own_has_no_piece() {
         ..butt(3.0)
     };
     let piece = PieceId::new(2, 2);
-    let changed =
-        take_offer(&plan, DishId::new(1, 1), &offer, SwapWay::Whole, piece).expect("taken");
+    let changed = take_offer(
+        &plan,
+        DishId::new(1, 1),
+        &offer,
+        SwapWay::Whole,
+        Instead::All,
+        piece,
+    )
+    .expect("taken");
     assert_eq!(changed.dishes[&DishId::new(1, 1)].wrap, None);
     assert_eq!(plan.dishes[&DishId::new(1, 1)].pieces.len(), 1);
-    let corn = take_offer(&plan, DishId::new(1, 3), &offer, SwapWay::Whole, piece);
+    let corn = take_offer(
+        &plan,
+        DishId::new(1, 3),
+        &offer,
+        SwapWay::Whole,
+        Instead::All,
+        piece,
+    );
     assert_eq!(corn.expect_err("no cut"), OfferError::NoSuchDish);
+}
+
+#[test]
+fn a_piece_stands_in_for_one_of_two_and_the_other_stays() {
+    let plan = supper_for(14);
+    let (dish, planned) = (DishId::new(1, 1), PieceId::new(1, 1));
+    let one = Offer {
+        count: 1,
+        ..butt(4.4)
+    };
+    let take = |instead| {
+        take_offer(
+            &plan,
+            dish,
+            &one,
+            SwapWay::Whole,
+            instead,
+            PieceId::new(2, 2),
+        )
+    };
+    let taken = take(Instead::OneOf { piece: planned }).expect("taken");
+    let pieces = &taken.dishes[&dish].pieces;
+    let weights: Vec<(u32, f64)> = pieces
+        .values()
+        .map(|piece| (piece.count, piece.mass.kilograms()))
+        .collect();
+    assert_eq!(weights, [(1, 3.8), (1, 4.4)]);
+    let gone = take(Instead::OneOf {
+        piece: PieceId::new(9, 9),
+    });
+    assert_eq!(gone.expect_err("not there"), OfferError::NoSuchPiece);
+    let all = take(Instead::All).expect("taken");
+    assert_eq!(all.dishes[&dish].pieces.len(), 1);
 }

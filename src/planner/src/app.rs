@@ -4,6 +4,7 @@ use crate::device::service_worker::use_newer_version;
 use crate::device::storage::Storage;
 use crate::parts::{Bar, Notices, Rim, keep_light};
 use crate::route::{Route, use_route};
+use crate::screens::fireside::Fireside;
 use crate::screens::gathering::Gathering;
 use crate::screens::plans::Plans;
 use crate::screens::run_sheet::RunSheet;
@@ -31,6 +32,7 @@ pub fn App(
             Route::Gathering => view! { <Gathering /> }.into_any(),
             Route::Shopping => view! { <Shopping /> }.into_any(),
             Route::RunSheet => view! { <RunSheet /> }.into_any(),
+            Route::Fireside => view! { <Fireside /> }.into_any(),
             Route::Plans => view! { <Plans /> }.into_any(),
         }}
         <Bar route />

@@ -12,6 +12,8 @@ pub enum Route {
     Shopping,
     /// The day, step by step.
     RunSheet,
+    /// The day in the yard.
+    Fireside,
     /// All plans on this device.
     Plans,
 }
@@ -23,6 +25,7 @@ impl Route {
         match hash.trim_start_matches('#') {
             "shopping" => Self::Shopping,
             "run-sheet" => Self::RunSheet,
+            "fireside" => Self::Fireside,
             "plans" => Self::Plans,
             _ => Self::Gathering,
         }
@@ -35,6 +38,7 @@ impl Route {
             Self::Gathering => "#gathering",
             Self::Shopping => "#shopping",
             Self::RunSheet => "#run-sheet",
+            Self::Fireside => "#fireside",
             Self::Plans => "#plans",
         }
     }
@@ -66,6 +70,7 @@ mod tests {
             Route::Gathering,
             Route::Shopping,
             Route::RunSheet,
+            Route::Fireside,
             Route::Plans,
         ] {
             assert_eq!(Route::from_hash(route.href()), route);

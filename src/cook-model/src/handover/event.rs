@@ -2,6 +2,7 @@
 //! later version is kept as it came.
 
 use super::identity::{CookerId, DishId, EntryId, PieceId};
+use crate::plan::StepKey;
 use crate::units::{Length, Mass, Moment, Temperature};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
@@ -305,6 +306,11 @@ pub enum KnownEvent {
         /// Thrown away, uneaten.
         #[serde(default)]
         thrown_away: bool,
+    },
+    /// A step of the plan that has no event of its own was done: salting, lighting, serving.
+    Done {
+        /// Which.
+        step: StepKey,
     },
     /// Words of one's own.
     Note {

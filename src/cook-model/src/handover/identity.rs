@@ -25,6 +25,12 @@ macro_rules! id {
             pub const fn new(milliseconds: u64, random: u128) -> Self {
                 Self(Ulid::from_parts(milliseconds, random))
             }
+
+            /// The wall clock when it was made, milliseconds since 1970, UTC.
+            #[must_use]
+            pub const fn milliseconds(self) -> u64 {
+                self.0.timestamp_ms()
+            }
         }
 
         impl From<$name> for String {

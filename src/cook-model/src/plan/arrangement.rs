@@ -57,6 +57,15 @@ const fn one() -> u8 {
 }
 
 impl Plan {
+    /// Pins a step, or takes its pin out. A wish with nothing left in it goes.
+    pub fn pin(&mut self, step: StepKey, at: Option<Moment>) {
+        let wish = self.steps.entry(step).or_default();
+        wish.pin = at;
+        if wish.is_empty() {
+            self.steps.remove(&step);
+        }
+    }
+
     /// Where a step is pinned. None too for a pin so far from serving that it cannot be meant: the check speaks of it.
     #[must_use]
     pub fn pinned(&self, step: StepKey) -> Option<Moment> {

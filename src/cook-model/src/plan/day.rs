@@ -37,6 +37,7 @@ pub(super) struct Today<'a> {
 }
 
 /// A dish with its place on the clock.
+#[derive(Clone)]
 pub(super) struct Placed<'a> {
     pub(super) settled: Settled<'a>,
     pub(super) cooker: Option<(CookerId, &'a Cooker)>,

@@ -19,6 +19,7 @@ mod member;
 mod method;
 pub mod outlook;
 mod programme;
+mod progress;
 mod put_on;
 pub mod range;
 mod role;
@@ -30,6 +31,7 @@ mod situation;
 mod step_key;
 mod steps;
 mod table;
+mod trial;
 mod up;
 mod window;
 
@@ -46,8 +48,10 @@ pub use dish::{
 };
 pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
 pub use mark::{Mark, marks};
+pub use progress::Progress;
 pub use situation::Situation;
 pub use step_key::{NotAStep, StepKey, StepOf};
+pub use trial::{Start, Trial};
 
 use crate::handover::identity::{CookerId, CrewId, DishId, ExtraId, OwnStepId};
 use crate::provisions::shopping::{Extra, Item, Purchase, Supplies};

@@ -29,7 +29,7 @@ pub use coating::{BINDER, CoatingRate, RUB, rubbed_surface};
 pub use cold_and_hot_box::{HotBox, hot_box, ice_to_chill, ice_to_keep_cold};
 pub use fires::{FireNeed, fires};
 pub use keeping::{BuyWindow, Frozen, Thaw, ThawPlace, ThawRefusal, buy_fresh, buy_frozen, thaw};
-pub use offer::{Offer, OfferError, SwapWay, mass_per_bone};
+pub use offer::{Instead, Offer, OfferError, SwapWay, mass_per_bone};
 pub use pans::{drip_pans, serving_pans};
 pub use piece_swap::{Side, SwapEffect, swap_effect, take_offer};
 pub use portions::{Hunger, Sides, appetite, portions, short_by, to_buy};

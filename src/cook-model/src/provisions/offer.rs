@@ -3,6 +3,7 @@
 use super::shopping::Price;
 use super::size::Size;
 use super::weights::Weights;
+use crate::handover::identity::PieceId;
 use crate::meat::CutId;
 use crate::plan::{BasisOfWeight, Intact, Order, Piece};
 use crate::units::{Length, Mass};
@@ -38,6 +39,19 @@ pub enum SwapWay {
     Whole,
     /// Each piece cut in two across its length.
     CutInTwo,
+}
+
+/// Which of the planned pieces it stands in for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(tag = "for", rename_all = "snake_case")]
+pub enum Instead {
+    /// All of the dish.
+    All,
+    /// One of this piece's count, the others stay.
+    OneOf {
+        /// Which.
+        piece: PieceId,
+    },
 }
 
 /// Why an offer cannot be reckoned with, and what to do.
@@ -76,6 +90,11 @@ pub enum OfferError {
     /// The dish is not in the plan, or is one of one's own.
     #[error("this dish has no piece of meat to swap; choose a dish with a cut")]
     NoSuchDish,
+    /// The piece that it is to stand in for is not in the dish.
+    #[error(
+        "the piece that it was to stand in for is no longer planned; choose again what it stands in for"
+    )]
+    NoSuchPiece,
 }
 
 /// Weight for each bone as bought. Common practice; none for cuts that are not counted by bones.

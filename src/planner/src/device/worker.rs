@@ -1,10 +1,10 @@
 //! The page's side of the worker: started when first needed, started again when it dies, asked anew with every change.
 
-use crate::reckon::{Effort, Question, Reply, Request};
-use cook_model::plan::outlook::Outlook;
+use crate::reckon::{Answer, Effort, Line, Question, Reply, Request};
 use js_sys::Array;
 use leptos::prelude::document;
 use std::cell::{Cell, RefCell};
+use std::collections::BTreeMap;
 use std::rc::Rc;
 use wasm_bindgen::prelude::*;
 use web_sys::{HtmlLinkElement, MessageEvent, Worker, WorkerOptions, WorkerType};
@@ -16,18 +16,18 @@ const MOST_DEATHS: u32 = 3;
 
 /// What came of a question.
 pub enum Heard {
-    /// An answer to the latest question.
+    /// An answer to the latest question of its line.
     Answer {
         /// How much work it is worth.
         effort: Effort,
         /// The answer.
-        outlook: Box<Outlook>,
+        answer: Answer,
     },
     /// The worker died too often.
     Broken,
 }
 
-/// The worker, and the question it is to answer.
+/// The worker, and the questions it is to answer.
 #[derive(Clone)]
 pub struct Reckoner {
     inner: Rc<Inner>,
@@ -36,10 +36,16 @@ pub struct Reckoner {
 struct Inner {
     heard: Box<dyn Fn(Heard)>,
     worker: RefCell<Option<Running>>,
-    question: RefCell<Option<Question>>,
-    generation: Cell<u32>,
+    asked: RefCell<BTreeMap<Line, Asked>>,
     requests: Cell<u32>,
     deaths: Cell<u32>,
+}
+
+/// What is asked in a line.
+#[derive(Default)]
+struct Asked {
+    generation: u32,
+    questions: Vec<Question>,
 }
 
 /// A worker with the closures that it calls.
@@ -59,30 +65,33 @@ impl Drop for Running {
 }
 
 impl Reckoner {
-    /// A reckoner that calls back with every answer to the latest question.
+    /// A reckoner that calls back with every answer to the latest questions.
     pub fn new(heard: impl Fn(Heard) + 'static) -> Self {
         Self {
             inner: Rc::new(Inner {
                 heard: Box::new(heard),
                 worker: RefCell::new(None),
-                question: RefCell::new(None),
-                generation: Cell::new(0),
+                asked: RefCell::new(BTreeMap::new()),
                 requests: Cell::new(0),
                 deaths: Cell::new(0),
             }),
         }
     }
 
-    /// Asks; the answer to an earlier question is not waited for any more.
-    pub fn ask(&self, question: Question) {
+    /// Asks all questions of a line; answers to earlier ones are not waited for any more. None: nothing is asked.
+    pub fn ask(&self, line: Line, questions: Vec<Question>) {
         let inner = &self.inner;
-        inner.generation.set(inner.generation.get() + 1);
-        *inner.question.borrow_mut() = Some(question);
+        {
+            let mut asked = inner.asked.borrow_mut();
+            let asked = asked.entry(line).or_default();
+            asked.generation += 1;
+            asked.questions = questions;
+        }
         inner.deaths.set(0);
         if inner.worker.borrow().is_none() {
             self.start();
         } else {
-            self.send();
+            self.send(line);
         }
     }
 
@@ -121,17 +130,18 @@ impl Reckoner {
                 if let Some(running) = self.inner.worker.borrow_mut().as_mut() {
                     running.ready = true;
                 }
-                self.send();
+                self.send(Line::Outlook);
+                self.send(Line::Trial);
             }
             Ok(Reply::Answer {
                 generation,
                 effort,
-                outlook,
+                answer,
                 ..
             }) => {
                 self.inner.deaths.set(0);
-                if generation == self.inner.generation.get() {
-                    (self.inner.heard)(Heard::Answer { effort, outlook });
+                if self.is_newest(answer.line(), generation) {
+                    (self.inner.heard)(Heard::Answer { effort, answer });
                 }
             }
             // Page and worker are one file; what cannot be read means that the worker is not what it should be.
@@ -156,28 +166,37 @@ impl Reckoner {
         running.worker.post_message(&told).ok();
     }
 
-    /// Sends the question, once for each effort. A worker that is not ready yet is sent it when it is.
-    fn send(&self) {
+    fn is_newest(&self, line: Line, generation: u32) -> bool {
+        let asked = self.inner.asked.borrow();
+        asked
+            .get(&line)
+            .is_some_and(|asked| asked.generation == generation)
+    }
+
+    /// Sends the questions of a line, once for each effort. A worker that is not ready yet is sent them when it is.
+    fn send(&self, line: Line) {
         let inner = &self.inner;
         let running = inner.worker.borrow();
-        let question = inner.question.borrow();
-        let (Some(running), Some(question)) = (running.as_ref(), question.as_ref()) else {
+        let asked = inner.asked.borrow();
+        let (Some(running), Some(asked)) = (running.as_ref(), asked.get(&line)) else {
             return;
         };
         if !running.ready {
             return;
         }
         for effort in Effort::ALL {
-            inner.requests.set(inner.requests.get().wrapping_add(1));
-            let request = Request {
-                id: inner.requests.get(),
-                generation: inner.generation.get(),
-                effort,
-                question: question.clone(),
-            };
-            if let Ok(text) = serde_json::to_string(&request) {
-                // A text can always be copied over.
-                running.worker.post_message(&text.into()).ok();
+            for question in &asked.questions {
+                inner.requests.set(inner.requests.get().wrapping_add(1));
+                let request = Request {
+                    id: inner.requests.get(),
+                    generation: asked.generation,
+                    effort,
+                    question: question.clone(),
+                };
+                if let Ok(text) = serde_json::to_string(&request) {
+                    // A text can always be copied over.
+                    running.worker.post_message(&text.into()).ok();
+                }
             }
         }
     }

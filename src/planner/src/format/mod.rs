@@ -94,6 +94,18 @@ impl Formats {
         Measure::Core.say(temperature.celsius(), self.units)
     }
 
+    /// A temperature without its unit, where the unit stands beside it: `120`.
+    #[must_use]
+    pub fn bare_temperature(&self, temperature: Temperature) -> String {
+        Measure::Core.show(temperature.celsius(), self.units)
+    }
+
+    /// A wind, given in m/s: `12 km/h`, `7 mph`.
+    #[must_use]
+    pub fn wind(&self, metres_per_second: f64) -> String {
+        Measure::Wind.say(metres_per_second, self.units)
+    }
+
     /// A rise or fall of temperature.
     #[must_use]
     pub fn difference(&self, difference: TemperatureDifference) -> String {

@@ -19,6 +19,7 @@ pub fn Bar(
             {link(Route::Gathering)}
             {link(Route::Shopping)}
             {link(Route::RunSheet)}
+            {link(Route::Fireside)}
         </nav>
     }
 }

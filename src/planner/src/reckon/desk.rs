@@ -1,7 +1,7 @@
-//! The worker's desk: requests come in at any time, work is done in chunks, and a newer question sweeps the desk clear.
+//! The worker's desk: requests come in at any time, work is done in chunks, and a newer question sweeps its line clear.
 
-use super::{Effort, Question, Request};
-use std::collections::VecDeque;
+use super::{Effort, Line, Question, Request};
+use std::collections::BTreeMap;
 
 /// Work that is done in chunks.
 pub trait Work {
@@ -36,9 +36,18 @@ pub enum Turn<Answer> {
 /// Requests waiting and the one being worked on.
 pub struct Desk<W> {
     work: W,
-    waiting: VecDeque<Request>,
-    current: Option<(u32, u32, Effort)>,
-    newest: u32,
+    /// By what comes first: the least effort, the line that waits least, the order of asking. The one being worked on is
+    /// among them.
+    waiting: BTreeMap<Rank, Request>,
+    current: Option<Rank>,
+    newest: BTreeMap<Line, u32>,
+}
+
+/// What comes first.
+type Rank = (Effort, Line, u32);
+
+fn rank(request: &Request) -> Rank {
+    (request.effort, request.question.wanted.line(), request.id)
 }
 
 impl<W: Work> Desk<W> {
@@ -46,50 +55,54 @@ impl<W: Work> Desk<W> {
     pub const fn new(work: W) -> Self {
         Self {
             work,
-            waiting: VecDeque::new(),
+            waiting: BTreeMap::new(),
             current: None,
-            newest: 0,
+            newest: BTreeMap::new(),
         }
     }
 
-    /// Takes a request in. One of a newer generation ends all older ones; one of an older generation is dropped.
+    /// Takes a request in. One of a newer generation ends all older ones of its line; one of an older generation is
+    /// dropped. One that comes before the work at hand interrupts it: that begins again later, with all that was worked
+    /// out for it so far.
     pub fn take(&mut self, request: Request) {
-        if request.generation < self.newest {
+        let line = request.question.wanted.line();
+        let newest = self.newest.entry(line).or_default();
+        if request.generation < *newest {
             return;
         }
-        if request.generation > self.newest {
-            self.newest = request.generation;
-            self.waiting.clear();
-            self.current = None;
+        if request.generation > *newest {
+            *newest = request.generation;
+            self.waiting.retain(|(_, other, _), _| *other != line);
         }
-        self.waiting.push_back(request);
+        self.waiting.insert(rank(&request), request);
     }
 
     /// Does one chunk of work.
     pub fn turn(&mut self) -> Turn<W::Answer> {
-        let (id, generation, effort) = match self.current {
-            Some(current) => current,
-            None => {
-                let Some(request) = self.waiting.pop_front() else {
-                    return Turn::Idle;
-                };
-                let current = (request.id, request.generation, request.effort);
-                self.work.begin(request.question, request.effort);
-                self.current = Some(current);
-                current
-            }
+        let Some(first) = self.waiting.first_entry() else {
+            self.current = None;
+            return Turn::Idle;
         };
-        match self.work.step() {
+        let rank = *first.key();
+        if self.current != Some(rank) {
+            let Request {
+                question, effort, ..
+            } = first.get().clone();
+            self.work.begin(question, effort);
+            self.current = Some(rank);
+        }
+        let Some(answer) = self.work.step() else {
+            return Turn::Busy;
+        };
+        self.current = None;
+        match self.waiting.remove(&rank) {
+            Some(request) => Turn::Done {
+                id: request.id,
+                generation: request.generation,
+                effort: request.effort,
+                answer,
+            },
             None => Turn::Busy,
-            Some(answer) => {
-                self.current = None;
-                Turn::Done {
-                    id,
-                    generation,
-                    effort,
-                    answer,
-                }
-            }
         }
     }
 }
@@ -97,6 +110,8 @@ impl<W: Work> Desk<W> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::reckon::Wanted;
+    use cook_model::handover::identity::DishId;
     use cook_model::plan::{Plan, Serving, Situation, Zone};
     use cook_model::units::Moment;
 
@@ -136,8 +151,19 @@ mod tests {
             question: Question {
                 plan,
                 situation: Situation::new(Moment::from_unix_seconds(0), Zone::fixed(0)),
+                wanted: Wanted::Outlook,
             },
         }
+    }
+
+    fn trial(id: u32, generation: u32, effort: Effort) -> Request {
+        let mut request = request(id, generation, effort);
+        request.question.wanted = Wanted::Trial {
+            way: 0,
+            dish: DishId::new(1, 1),
+            also: None,
+        };
+        request
     }
 
     fn answers(desk: &mut Desk<Counting>) -> Vec<(u32, u32)> {
@@ -175,5 +201,26 @@ mod tests {
         desk.take(request(2, 2, Effort::Rough));
         desk.take(request(1, 1, Effort::Rough));
         assert_eq!(answers(&mut desk), [(2, 20)]);
+    }
+
+    #[test]
+    fn somebody_at_a_counter_is_answered_first_and_nothing_else_is_lost() {
+        let mut desk = Desk::new(Counting::default());
+        desk.take(request(1, 1, Effort::Rough));
+        desk.take(request(2, 1, Effort::Full));
+        assert_eq!(desk.turn(), Turn::Busy);
+        desk.take(trial(3, 2, Effort::Rough));
+        desk.take(trial(4, 2, Effort::Full));
+        assert_eq!(answers(&mut desk), [(3, 20), (1, 10), (4, 20), (2, 10)]);
+    }
+
+    #[test]
+    fn a_newer_trial_ends_older_trials_alone() {
+        let mut desk = Desk::new(Counting::default());
+        desk.take(trial(1, 1, Effort::Rough));
+        desk.take(request(2, 1, Effort::Rough));
+        assert_eq!(desk.turn(), Turn::Busy);
+        desk.take(trial(3, 2, Effort::Rough));
+        assert_eq!(answers(&mut desk), [(3, 20), (2, 10)]);
     }
 }

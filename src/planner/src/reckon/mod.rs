@@ -6,6 +6,6 @@ mod reckoning;
 mod worker;
 
 pub use desk::{Desk, Turn};
-pub use protocol::{Effort, Question, Reply, Request};
+pub use protocol::{Answer, Effort, Line, Question, Reply, Request, Wanted};
 pub use reckoning::Reckoning;
 pub use worker::{is_worker, serve};

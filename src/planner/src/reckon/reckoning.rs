@@ -1,10 +1,9 @@
-//! The work itself: outlooks by `cook-model`, chunk by chunk.
+//! The work itself: outlooks and trials by `cook-model`, chunk by chunk.
 
 use super::desk::Work;
-use super::{Effort, Question};
+use super::{Answer, Effort, Question, Wanted};
 use cook_model::forecast::{FULL, ROUGH, SEARCH};
 use cook_model::plan::Planner;
-use cook_model::plan::outlook::Outlook;
 
 impl Effort {
     /// Members of the ensemble that it is worth.
@@ -18,27 +17,54 @@ impl Effort {
     }
 }
 
-/// Derives outlooks and keeps the forecasts that the next one can use again.
-#[derive(Debug, Default)]
+/// Derives answers and keeps the forecasts that the next one can use again.
+#[derive(Debug)]
 pub struct Reckoning {
     planner: Planner,
+    wanted: Wanted,
+}
+
+impl Default for Reckoning {
+    fn default() -> Self {
+        Self {
+            planner: Planner::default(),
+            wanted: Wanted::Outlook,
+        }
+    }
 }
 
 impl Work for Reckoning {
-    type Answer = Outlook;
+    type Answer = Answer;
 
     fn begin(&mut self, question: Question, effort: Effort) {
-        let Question { plan, situation } = question;
+        let Question {
+            plan,
+            situation,
+            wanted,
+        } = question;
+        self.wanted = wanted;
         match effort {
             Effort::Rough => self.planner.begin_roughly(plan, situation),
             Effort::Fair | Effort::Full => self.planner.begin(plan, situation, effort.members()),
         }
     }
 
-    fn step(&mut self) -> Option<Outlook> {
-        self.planner
-            .step()
-            .then(|| self.planner.outlook())
-            .flatten()
+    fn step(&mut self) -> Option<Answer> {
+        if !self.planner.step() {
+            return None;
+        }
+        match self.wanted {
+            Wanted::Outlook => {
+                let outlook = self.planner.outlook()?;
+                Some(Answer::Outlook(Box::new(outlook)))
+            }
+            Wanted::Trial { way, dish, also } => {
+                let trial = self.planner.trial(dish, also)?;
+                Some(Answer::Trial {
+                    way,
+                    trial: Box::new(trial),
+                })
+            }
+        }
     }
 }

@@ -1,8 +1,7 @@
 //! The worker's side: chunks of work with the message queue looked at between them.
 
-use super::{Desk, Reply, Request, Turn};
+use super::{Answer, Desk, Reply, Request, Turn};
 use crate::reckon::desk::Work;
-use cook_model::plan::outlook::Outlook;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
 use wasm_bindgen::prelude::*;
@@ -17,7 +16,7 @@ pub fn is_worker() -> bool {
 /// Answers requests for as long as the worker lives.
 pub fn serve<W>(work: W)
 where
-    W: Work<Answer = Outlook> + 'static,
+    W: Work<Answer = Answer> + 'static,
 {
     let scope: DedicatedWorkerGlobalScope = js_sys::global().unchecked_into();
     // A message to oneself comes after the messages that are waiting already, and unlike a timer it comes at once.
@@ -64,7 +63,7 @@ struct Turns<W> {
     busy: Cell<bool>,
 }
 
-impl<W: Work<Answer = Outlook>> Turns<W> {
+impl<W: Work<Answer = Answer>> Turns<W> {
     /// Calls for another turn.
     fn ring(&self) {
         self.busy
@@ -86,7 +85,7 @@ impl<W: Work<Answer = Outlook>> Turns<W> {
                     id,
                     generation,
                     effort,
-                    outlook: Box::new(answer),
+                    answer,
                 };
                 say(&self.scope, &answer);
                 self.ring();

@@ -1,5 +1,6 @@
 //! The screens.
 
+pub mod fireside;
 pub mod gathering;
 pub mod plans;
 pub mod run_sheet;

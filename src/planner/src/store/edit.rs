@@ -39,6 +39,8 @@ pub enum Edit {
     DishAdded(String),
     /// A dish was taken off the menu.
     DishTakenOff(String),
+    /// Another piece was taken for a dish, by name.
+    PieceTaken(String),
     /// A line of the shopping list.
     Line(Item),
     /// A thing of one's own on the list.
@@ -81,6 +83,7 @@ impl Edit {
                 | Self::CookerWent(_)
                 | Self::DishAdded(_)
                 | Self::DishTakenOff(_)
+                | Self::PieceTaken(_)
                 | Self::ExtraAdded(_)
                 | Self::ExtraTakenOff(_)
                 | Self::StepMoved(_)

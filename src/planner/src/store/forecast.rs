@@ -1,9 +1,9 @@
 //! What the model makes of the open plan: asked for with every change, the last answer kept until the next is there.
 
-use super::Store;
+use super::{Store, Trials, Tried};
 use crate::device::clock::now;
 use crate::device::worker::{Heard, Reckoner};
-use crate::reckon::{Effort, Question};
+use crate::reckon::{Answer, Effort, Line, Question, Wanted};
 use cook_model::handover::identity::PlanId;
 use cook_model::plan::outlook::Outlook;
 use cook_model::plan::{Situation, Zone};
@@ -45,22 +45,48 @@ impl Forecast {
     }
 }
 
+/// A worker whose answers go where they are waited for.
+pub(super) fn reckoner(forecast: RwSignal<Forecast>, trials: RwSignal<Trials>) -> Reckoner {
+    Reckoner::new(move |heard| match heard {
+        Heard::Answer {
+            effort,
+            answer: Answer::Outlook(outlook),
+        } => forecast.update(|forecast| {
+            forecast.outlook = Some(Arc::from(outlook));
+            forecast.progress = match effort {
+                Effort::Rough | Effort::Fair => Progress::Rough,
+                Effort::Full => Progress::Full,
+            };
+        }),
+        Heard::Answer {
+            effort,
+            answer: Answer::Trial { way, trial },
+        } => trials.update(|trials| {
+            let tried = Tried {
+                trial: *trial,
+                effort,
+                stale: false,
+            };
+            trials.insert(way, tried);
+        }),
+        Heard::Broken => forecast.update(|forecast| forecast.progress = Progress::Broken),
+    })
+}
+
 impl Store {
-    /// Asks for an outlook whenever the plan, its clock or the time of day changes.
+    /// The situation as it is now: the moment, the local clock, and what has happened.
+    pub(super) fn situation(self) -> Situation {
+        let zone = self.zone.get_untracked();
+        let situation = Situation::new(now(), Zone::clone(&zone));
+        self.library
+            .with_untracked(|library| match library.open_plan() {
+                Some(held) => situation.after(held.journal()),
+                None => situation,
+            })
+    }
+
+    /// Asks for an outlook whenever the plan, its journal, its clock or the time of day changes.
     pub(super) fn keep_forecasting(self) {
-        let heard = move |heard| match heard {
-            Heard::Answer { effort, outlook } => self.forecast.update(|forecast| {
-                forecast.outlook = Some(Arc::from(outlook));
-                forecast.progress = match effort {
-                    Effort::Rough | Effort::Fair => Progress::Rough,
-                    Effort::Full => Progress::Full,
-                };
-            }),
-            Heard::Broken => self
-                .forecast
-                .update(|forecast| forecast.progress = Progress::Broken),
-        };
-        let reckoner = StoredValue::new_local(Reckoner::new(heard));
         // Findings such as “should have gone on by now” follow the clock, but not every minute.
         let quarter = Memo::new(move |_| self.now.get().unix_seconds().div_euclid(900));
         // Ticks and prices change nothing that the forecast rests on.
@@ -75,7 +101,8 @@ impl Store {
                 self.forecast.set(Forecast::default());
                 return;
             };
-            let zone = self.zone.get();
+            self.zone.track();
+            self.journal.track();
             self.forecast.update(|forecast| {
                 if forecast.of != open {
                     *forecast = Forecast {
@@ -85,15 +112,13 @@ impl Store {
                 }
                 forecast.progress = Progress::Working;
             });
-            let situation = Situation::new(now(), Zone::clone(&zone));
-            let situation = self
-                .library
-                .with_untracked(|library| match library.open_plan() {
-                    Some(held) => situation.after(held.journal()),
-                    None => situation,
-                });
-            let question = Question { plan, situation };
-            reckoner.with_value(|reckoner| reckoner.ask(question));
+            let question = Question {
+                plan,
+                situation: self.situation(),
+                wanted: Wanted::Outlook,
+            };
+            self.reckoner
+                .with_value(|reckoner| reckoner.ask(Line::Outlook, vec![question]));
         });
     }
 }

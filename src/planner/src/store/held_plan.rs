@@ -2,8 +2,8 @@
 //! back.
 
 use super::{Edit, History};
-use cook_model::handover::identity::PlanId;
-use cook_model::handover::{Clock, Document, HandOver, Journal, Unreadable};
+use cook_model::handover::identity::{EntryId, PlanId};
+use cook_model::handover::{Clock, Document, Entry, HandOver, Journal, Unreadable};
 use cook_model::plan::Plan;
 
 /// One plan.
@@ -66,6 +66,11 @@ impl HeldPlan {
     #[must_use]
     pub const fn journal(&self) -> &Journal {
         &self.journal
+    }
+
+    /// Adds entries to the journal.
+    pub fn log(&mut self, entries: impl IntoIterator<Item = (EntryId, Entry)>) {
+        self.journal.0.extend(entries);
     }
 
     /// Fields that could not be read.

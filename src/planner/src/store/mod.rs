@@ -8,6 +8,7 @@ mod forecast;
 mod held_plan;
 mod history;
 mod index;
+mod journal;
 mod library;
 mod load;
 pub mod new_things;
@@ -16,30 +17,36 @@ mod preferences;
 mod problems;
 mod records;
 mod safe;
+mod trials;
 
 pub use edit::Edit;
+use forecast::reckoner;
 pub use forecast::{Forecast, Progress};
 pub use held_plan::HeldPlan;
 pub use history::History;
 pub use index::{Index, Marker};
+pub use journal::Happening;
 pub use library::{KeptAside, Library};
 pub use load::{Loaded, load};
 pub use plans::TakenIn;
 pub use preferences::{Device, Light, Preferences};
 pub use problems::Wrong;
+pub use trials::{ToTry, Trials, Tried};
 
 use crate::device::clock::{now, use_minute, wall_milliseconds};
 use crate::device::ids::Ids;
 use crate::device::storage::{Key, SaveState, Storage};
+use crate::device::worker::Reckoner;
 use crate::device::{locale, zone};
 use crate::format::Formats;
 use crate::words::Told;
-use cook_model::handover::Clock;
-use cook_model::handover::identity::PlanId;
+use cook_model::handover::identity::{EntryId, PlanId};
+use cook_model::handover::{Clock, Journal};
 use cook_model::plan::{Plan, Serving, Zone};
 use cook_model::safety::SafeLine;
 use cook_model::units::Moment;
 use leptos::prelude::*;
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 /// A handle to the state. Cheap to copy; found by [`use_store`] anywhere below the app.
@@ -50,6 +57,8 @@ pub struct Store {
     clock: StoredValue<Clock>,
     storage: StoredValue<Storage, LocalStorage>,
     forecast: RwSignal<Forecast>,
+    trials: RwSignal<Trials>,
+    reckoner: StoredValue<Reckoner, LocalStorage>,
     /// Which plan is open.
     pub open_id: Memo<Option<PlanId>>,
     /// The open plan, none where the shelf is empty.
@@ -64,6 +73,10 @@ pub struct Store {
     pub now: Memo<Moment>,
     /// How the food of the open plan stands.
     pub safe: Memo<Arc<SafeLine>>,
+    /// What happened, by the open plan's journal.
+    pub journal: Memo<Arc<Journal>>,
+    /// Entries that are not on disk yet.
+    pub not_kept_yet: RwSignal<BTreeSet<EntryId>>,
     /// How far the last change got.
     pub save_state: RwSignal<SaveState>,
     /// Something that went well and is worth saying, until it has been read.
@@ -127,6 +140,7 @@ impl Store {
             })
         });
         let safe = safe::follow(plan, journal, forecast, now);
+        let trials = RwSignal::new(Trials::default());
 
         let store = Self {
             library,
@@ -134,6 +148,8 @@ impl Store {
             clock: StoredValue::new(Clock::new(replica)),
             storage: StoredValue::new_local(storage),
             forecast,
+            trials,
+            reckoner: StoredValue::new_local(reckoner(forecast, trials)),
             open_id,
             plan,
             zone,
@@ -141,6 +157,8 @@ impl Store {
             formats,
             now,
             safe,
+            journal,
+            not_kept_yet: RwSignal::new(BTreeSet::new()),
             save_state,
             told: RwSignal::new(None),
         };
@@ -242,7 +260,9 @@ impl Store {
     fn follow_other_tabs(self) {
         let heard = move |key: Key, record| match (key, record) {
             (Key::Plan(id), Some(Ok(envelope))) => self.merge_from_elsewhere(id, &envelope),
-            (Key::Journal(id, _), Some(Ok(envelope))) => self.merge_from_elsewhere(id, &envelope),
+            (Key::Journal(id, chunk), Some(Ok(envelope))) => {
+                self.hear_journal(id, chunk, &envelope);
+            }
             (Key::Index, Some(Ok(envelope))) => {
                 if let Ok(index) = serde_json::from_str::<Index>(&envelope.content) {
                     self.library.update(|library| {

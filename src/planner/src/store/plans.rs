@@ -5,7 +5,7 @@ use crate::device::clock::{now, wall_milliseconds};
 use crate::device::ids::Ids;
 use crate::device::storage::{Envelope, Key};
 use cook_model::handover::identity::PlanId;
-use cook_model::handover::{HandOver, Journal, Refusal, file};
+use cook_model::handover::{HandOver, Refusal, file};
 use cook_model::plan::{Plan, demo};
 use leptos::prelude::*;
 
@@ -216,19 +216,10 @@ impl Store {
         self.write(Key::Index, index);
     }
 
-    /// Another tab wrote a plan or a part of its journal.
+    /// Another tab wrote a plan.
     pub(super) fn merge_from_elsewhere(self, plan: PlanId, envelope: &Envelope) {
-        let journal: Option<Journal> = serde_json::from_str(&envelope.content).ok();
-        let theirs = match (load::open_plan(plan, &envelope.content), journal) {
-            (Ok(hand_over), _) => hand_over,
-            (Err(_), Some(journal)) => {
-                let Some(mut ours) = self.hand_over(plan) else {
-                    return;
-                };
-                ours.journal = journal;
-                ours
-            }
-            (Err(_), None) => return,
+        let Ok(theirs) = load::open_plan(plan, &envelope.content) else {
+            return;
         };
         let known = self
             .library

@@ -1,7 +1,7 @@
 //! What belongs to this device and not to a plan.
 
 use crate::format::Units;
-use cook_model::handover::identity::{PlanId, ReplicaId};
+use cook_model::handover::identity::{CrewId, PlanId, ReplicaId};
 use serde::{Deserialize, Serialize};
 
 /// The three lights.
@@ -43,6 +43,9 @@ pub struct Preferences {
     /// The plan that was open last.
     #[serde(default)]
     pub open: Option<PlanId>,
+    /// Who held this phone when something was logged last.
+    #[serde(default)]
+    pub teller: Option<CrewId>,
     /// The made-up supper, while it is there.
     #[serde(default)]
     pub sample: Option<PlanId>,
@@ -56,6 +59,7 @@ impl Preferences {
             units: Units::usual_in(locale),
             light: None,
             open: None,
+            teller: None,
             sample: None,
         }
     }

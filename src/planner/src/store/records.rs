@@ -1,7 +1,7 @@
 //! From a plan to the records in which it is kept, and back.
 
 use crate::device::storage::Key;
-use cook_model::handover::identity::PlanId;
+use cook_model::handover::identity::{EntryId, PlanId};
 use cook_model::handover::{HandOver, Journal};
 use std::collections::BTreeMap;
 
@@ -17,10 +17,21 @@ pub(super) fn of_document(hand_over: &HandOver) -> (Key, String) {
 
 /// A plan's journal as records.
 pub(super) fn of_journal(plan: PlanId, journal: &Journal) -> Vec<(Key, String)> {
+    of_journal_from(plan, journal, None)
+}
+
+/// The records of a journal that hold the entries from this one on: all that change when it is added.
+pub(super) fn of_journal_from(
+    plan: PlanId,
+    journal: &Journal,
+    first: Option<EntryId>,
+) -> Vec<(Key, String)> {
     let entries: Vec<_> = journal.0.iter().collect();
+    let before = first.map_or(0, |first| journal.0.range(..first).count() / CHUNK);
     entries
         .chunks(CHUNK)
         .zip(0_u32..)
+        .skip(before)
         .map(|(chunk, number)| {
             let chunk: BTreeMap<_, _> = chunk.iter().copied().collect();
             let text = serde_json::to_string(&chunk).unwrap_or_default();
@@ -32,7 +43,6 @@ pub(super) fn of_journal(plan: PlanId, journal: &Journal) -> Vec<(Key, String)> 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use cook_model::handover::identity::EntryId;
     use cook_model::handover::{Document, file};
     use serde_json::json;
 
@@ -57,6 +67,19 @@ mod tests {
             read.merge(&serde_json::from_str(text).expect("a chunk"));
         }
         assert_eq!(read, whole);
+    }
+
+    #[test]
+    fn a_new_entry_changes_only_the_chunks_from_its_own_on() {
+        let whole = journal(450);
+        let keys = |first| {
+            let records = of_journal_from(PlanId::new(1, 1), &whole, Some(EntryId::new(first, 0)));
+            records.into_iter().map(|(key, _)| key).collect::<Vec<_>>()
+        };
+        let chunk = |number| Key::Journal(PlanId::new(1, 1), number);
+        assert_eq!(keys(449), [chunk(2)]);
+        assert_eq!(keys(200), [chunk(1), chunk(2)]);
+        assert_eq!(keys(0).len(), 3);
     }
 
     #[test]

@@ -25,6 +25,7 @@ pub fn edit(edit: &Edit, plan: &Plan) -> String {
         Edit::Dish(id) => name(plan.dishes.get(id).map(|one| &one.name), "dish"),
         Edit::DishAdded(name) => format!("{} added", or(name, "dish")),
         Edit::DishTakenOff(name) => format!("{} taken off", or(name, "dish")),
+        Edit::PieceTaken(name) => super::swap::taken(&or(name, "dish")),
         Edit::Line(item) => super::shopping::item(*item, plan),
         Edit::Extra(id) => name(
             plan.extras.get(id).map(|one| &one.name),

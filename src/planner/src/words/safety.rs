@@ -132,6 +132,18 @@ pub fn stands(name: &str, state: &SafeState) -> String {
     format!("{name}: {}{}", first.unwrap_or_default(), letters.as_str())
 }
 
+/// The same beside its mark, where there is little room.
+#[must_use]
+pub const fn stands_short(standing: Standing) -> &'static str {
+    match standing {
+        Standing::LooksSafe => "Looks safe on what you logged.",
+        Standing::Heed => "Take care.",
+        Standing::Unknown => "Not shown to be safe.",
+        Standing::ActNow => "Act now.",
+        Standing::Discard => "Throw it away.",
+    }
+}
+
 /// How a dish is, where it has no state.
 #[must_use]
 pub const fn phase(phase: Phase) -> &'static str {

@@ -10,6 +10,7 @@ pub const fn screen(route: Route) -> &'static str {
         Route::Gathering => "Gathering",
         Route::Shopping => "Shopping",
         Route::RunSheet => "Run sheet",
+        Route::Fireside => "Fireside",
         Route::Plans => "Plans",
     }
 }

@@ -4,9 +4,12 @@ use super::outlook::outlook;
 use super::shelf::{Grain, Shelf};
 use super::work::Work;
 use crate::forecast::ROUGH;
+use crate::handover::identity::DishId;
 use crate::plan::Plan;
-use crate::plan::outlook::Outlook;
+use crate::plan::outlook::{Hindrance, Outlook};
 use crate::plan::situation::Situation;
+use crate::plan::trial::{Trial, trial};
+use crate::units::Moment;
 
 /// Derives outlooks, one after another, and keeps the forecasts that the next one can use again.
 ///
@@ -60,6 +63,18 @@ impl Planner {
         let work = self.work.as_ref()?;
         let begun = work.has_begun(&self.shelf);
         begun.then(|| outlook(&work.day(&self.shelf)))
+    }
+
+    /// The plan seen from one of its dishes, as far as it is worked out: the start that it aims for, and another start
+    /// that is asked about. None before each dish has its first members.
+    #[must_use]
+    pub fn trial(&self, dish: DishId, also: Option<Moment>) -> Option<Result<Trial, Hindrance>> {
+        let work = self.work.as_ref()?;
+        let begun = work.has_begun(&self.shelf);
+        begun.then(|| {
+            let day = work.day(&self.shelf);
+            trial(&day, &outlook(&day).findings, dish, also)
+        })
     }
 }
 

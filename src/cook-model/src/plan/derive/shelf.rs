@@ -13,10 +13,12 @@ const KEPT: usize = 24;
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) struct Place(usize);
 
-/// Forecasts, the latest used last.
+/// Forecasts.
 #[derive(Debug, Default)]
 pub(super) struct Shelf {
     runs: Vec<Kept>,
+    /// Counts every use.
+    uses: u64,
 }
 
 /// How finely a forecast is marched.
@@ -53,13 +55,16 @@ impl Grain {
 struct Kept {
     of: DishScenario,
     grain: Grain,
+    /// The count of uses when it was used last.
+    used: u64,
     run: ForecastRun,
     refused: Option<ModelError>,
 }
 
 impl Shelf {
-    /// Throws the oldest away, beyond what is kept. Places from before are no longer good.
+    /// Throws away what was used longest ago, beyond what is kept. Places from before are no longer good.
     pub(super) fn tidy(&mut self) {
+        self.runs.sort_by_key(|kept| kept.used);
         let beyond = self.runs.len().saturating_sub(KEPT);
         self.runs.drain(..beyond);
     }
@@ -73,11 +78,18 @@ impl Shelf {
             self.runs.iter().position(kept)
         };
         let found = find(Grain::Fine, if grain == Grain::Fine { 0 } else { CHUNK });
-        Place(found.or_else(|| find(grain, 0)).unwrap_or_else(|| {
+        let found = found.or_else(|| find(grain, 0));
+        self.uses += 1;
+        let used = self.uses;
+        if let Some(at) = found {
+            self.runs[at].used = used;
+        }
+        Place(found.unwrap_or_else(|| {
             let run = ForecastRun::new(of.clone(), 0, SEED, grain.settings());
             self.runs.push(Kept {
                 of,
                 grain,
+                used,
                 run,
                 refused: None,
             });

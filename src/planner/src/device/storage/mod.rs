@@ -89,7 +89,13 @@ impl Storage {
 
     /// Writes a record to both stores. A record of a newer version is left alone.
     pub fn write(&self, key: Key, content: String) {
+        self.write_then(key, content, |_| {});
+    }
+
+    /// The same, and calls back with how far this one record got once both stores have answered.
+    pub fn write_then(&self, key: Key, content: String, told: impl FnOnce(&SaveState) + 'static) {
         if self.inner.newer.borrow().contains(&key) {
+            told(&SaveState::Behind);
             return;
         }
         let revision = {
@@ -100,13 +106,13 @@ impl Storage {
         };
         let envelope = Envelope::new(key, revision, content);
         let quick = quick::write(key, &envelope);
-        self.write_strict(key, Some(envelope.to_text()), quick);
+        self.write_strict(key, Some(envelope.to_text()), quick, told);
     }
 
     /// Takes a record out of both stores, for good.
     pub fn erase(&self, key: Key) {
         quick::erase(key);
-        self.write_strict(key, None, Ok(()));
+        self.write_strict(key, None, Ok(()), |_| {});
     }
 
     /// Keeps a record that cannot be read, as it was found, under a name of its own.
@@ -147,7 +153,13 @@ impl Storage {
         on_cleanup(move || listener.remove());
     }
 
-    fn write_strict(&self, key: Key, text: Option<String>, quick: Result<(), Refused>) {
+    fn write_strict(
+        &self,
+        key: Key,
+        text: Option<String>,
+        quick: Result<(), Refused>,
+        told: impl FnOnce(&SaveState) + 'static,
+    ) {
         let inner = Rc::clone(&self.inner);
         inner.pending.set(inner.pending.get() + 1);
         if inner.state.get_untracked() != SaveState::Behind {
@@ -159,12 +171,13 @@ impl Storage {
                 Err(refused) => Err(refused.clone()),
             };
             inner.pending.set(inner.pending.get() - 1);
+            let state = SaveState::after(quick, strict);
+            told(&state);
             if inner.state.get_untracked() == SaveState::Behind {
                 return;
             }
-            let told = SaveState::after(quick, strict);
-            if inner.pending.get() == 0 || told.is_trouble() {
-                inner.state.set(told);
+            if inner.pending.get() == 0 || state.is_trouble() {
+                inner.state.set(state);
             }
         });
     }

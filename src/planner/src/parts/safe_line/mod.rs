@@ -16,6 +16,7 @@ use slip::WhySlip;
 #[derive(Clone, Debug, PartialEq)]
 struct Said {
     mark: Option<(char, u8)>,
+    name: String,
     head: String,
     note: String,
     ground: &'static str,
@@ -28,10 +29,13 @@ pub fn SafeLine(
     /// Leaves the room to others while nothing is in play.
     #[prop(optional)]
     quiet: bool,
+    /// The fact alone, beside the mark; the rest stands behind the tap.
+    #[prop(optional)]
+    short: bool,
 ) -> impl IntoView {
     let store = use_store();
     let open = RwSignal::new(false);
-    let said = Memo::new(move |_| said(store));
+    let said = Memo::new(move |_| said(store, short));
     let line = move || {
         let said = said.get()?;
         if quiet && !said.in_play {
@@ -49,9 +53,10 @@ pub fn SafeLine(
             >
                 {mark}
                 <span class="safe-words">
+                    {short.then(|| view! { <span class="hush">{said.name} ": "</span> })}
                     <b>{said.head}</b>
                     " "
-                    <span class="note ink">{said.note}</span>
+                    {(!short).then(|| view! { <span class="note ink">{said.note}</span> })}
                 </span>
                 <u>{words::WHY}</u>
             </button>
@@ -67,7 +72,7 @@ pub fn SafeLine(
     }
 }
 
-fn said(store: Store) -> Option<Said> {
+fn said(store: Store, short: bool) -> Option<Said> {
     let plan = store.plan.get()?;
     let safe = store.safe.get();
     let formats = store.formats.get();
@@ -75,6 +80,7 @@ fn said(store: Store) -> Option<Said> {
     let Some((worst, state)) = worst else {
         return Some(Said {
             mark: None,
+            name: String::new(),
             head: words::NOT_YET.to_owned(),
             note: words::NOT_YET_NOTE.to_owned(),
             ground: "plain",
@@ -83,7 +89,12 @@ fn said(store: Store) -> Option<Said> {
     };
     Some(Said {
         mark: mark(store, worst.dish),
-        head: head(&plan, worst.dish, &state),
+        name: dish_name(&plan, worst.dish),
+        head: if short {
+            words::stands_short(state.standing).to_owned()
+        } else {
+            head(&plan, worst.dish, &state)
+        },
         note: words::since_and_next(worst, &formats),
         ground: words::ground(state.standing),
         in_play: true,

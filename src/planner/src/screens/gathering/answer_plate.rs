@@ -153,7 +153,7 @@ fn ReadyPlate(
 
 /// The double line at the serving hour.
 #[component]
-pub(super) fn TableLine(
+pub fn TableLine(
     /// The axis that it stands on.
     scale: Memo<Option<Scale>>,
 ) -> impl IntoView {
@@ -163,7 +163,7 @@ pub(super) fn TableLine(
 
 /// The hours under the windows.
 #[component]
-pub(super) fn AxisLabels(
+pub fn AxisLabels(
     /// The axis.
     scale: Memo<Option<Scale>>,
 ) -> impl IntoView {

@@ -1,11 +1,12 @@
 //! A line of the list: a tick that stays, and what is behind it at one tap.
 
 use super::Listed;
+use super::swap::LookingFor;
 use crate::device::money;
 use crate::format::{Formats, MassUnit, Measure};
 use crate::parts::{CheckField, NumberField, SelectField};
 use crate::store::{Edit, Store, use_store};
-use crate::words::shopping as words;
+use crate::words::{shopping as words, swap};
 use cook_model::provisions::Quantity;
 use cook_model::provisions::shopping::{Item, Line, Money, Price, PricedBy, Purchase};
 use leptos::prelude::*;
@@ -45,6 +46,13 @@ pub fn OneLine(
         let now = !ticked.get_untracked();
         edit(store, item, move |purchase| purchase.ticked = now);
     };
+    let LookingFor(looking) = expect_context();
+    let swappable = matches!(item, Item::Meat(_));
+    let look = move |_| {
+        if let Item::Meat(dish) = item {
+            looking.set(Some(dish));
+        }
+    };
     let cost = move || {
         let cost = line.with(|line| line.as_ref()?.cost)?;
         Some(money::say(cost, currency.get()))
@@ -81,6 +89,9 @@ pub fn OneLine(
                 </summary>
                 <div class="edit">{working} <Changes item line /></div>
             </details>
+            <Show when=move || swappable && !ticked.get() && !left_out.get()>
+                <button type="button" class="btn bare swap-key no-print" on:click=look>{swap::ANOTHER_PIECE}</button>
+            </Show>
         </li>
     }
 }

@@ -3,6 +3,7 @@
 pub mod line;
 pub mod own;
 pub mod send;
+pub mod swap;
 
 use crate::device::money;
 use crate::parts::{LastLine, SafeLine, SelectField};
@@ -16,6 +17,7 @@ use line::OneLine;
 use own::OwnThing;
 use send::SendList;
 use std::collections::BTreeMap;
+use swap::{LookingFor, SwapSlip};
 
 /// The list as it stands, and the currency of its prices.
 #[derive(Clone, Copy)]
@@ -43,6 +45,9 @@ pub fn Shopping() -> impl IntoView {
         said.unwrap_or_else(money::usual)
     });
     provide_context(Listed { lines, currency });
+    let looking = RwSignal::new(None);
+    provide_context(LookingFor(looking));
+    let slip = move || looking.get().map(|dish| view! { <SwapSlip dish /> });
     let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
     view! {
         <main class="shopping">
@@ -55,6 +60,7 @@ pub fn Shopping() -> impl IntoView {
             <SendList />
             <CurrencyField />
         </main>
+        {slip}
         <LastLine />
     }
 }
