@@ -13,6 +13,7 @@ use crate::plan::window::{window, window_of_those};
 use crate::units::{Moment, TimeSpan};
 
 /// What was logged of a piece and how it went into its forecast.
+#[derive(Clone)]
 pub(in crate::plan) struct PieceNews<'a> {
     /// Which.
     pub(in crate::plan) piece: PieceId,
