@@ -4,6 +4,7 @@
 
 mod crps;
 mod fit;
+mod half_time;
 mod record;
 mod regression;
 mod report;

@@ -20,6 +20,10 @@ struct Summary {
     crps_h: f64,
     crps_weight_rule_h: f64,
     crps_regression_h: f64,
+    /// Exact finishes with a reading by half time, and the forecast that took those readings in.
+    half_time: usize,
+    half_time_median_abs_pct: f64,
+    half_time_in_window_pct: f64,
 }
 
 /// Sums over the exact finishes.
@@ -157,6 +161,7 @@ pub(crate) fn print(out: &mut impl Write, runs: &[Run], left_out: &[String]) -> 
         )?;
     }
 
+    let at_half_time = half_time(out, &exact, &shipped)?;
     let sum = Sum::of(&shipped);
     let score = |rule: &[LogNormal]| {
         let scores = exact
@@ -177,10 +182,39 @@ pub(crate) fn print(out: &mut impl Write, runs: &[Run], left_out: &[String]) -> 
         crps_h: rounded(sum.crps),
         crps_weight_rule_h: rounded(score(&by_weight)),
         crps_regression_h: rounded(score(&by_regression)),
+        half_time: at_half_time.count,
+        half_time_median_abs_pct: rounded(at_half_time.median_abs),
+        half_time_in_window_pct: rounded(
+            100.0 * at_half_time.held as f64 / at_half_time.count.max(1) as f64,
+        ),
     };
     writeln!(out)?;
     serde_json::to_writer(&mut *out, &summary)?;
     writeln!(out)
+}
+
+/// The same cooks before and at half time, those with a reading by then.
+fn half_time(out: &mut impl Write, exact: &[&Run], before: &[Verdict]) -> io::Result<Sum> {
+    writeln!(out, "\nAt half time, with the readings told by then")?;
+    let (mut then, mut first) = (Vec::new(), Vec::new());
+    for (run, verdict) in exact.iter().zip(before) {
+        let Some(now) = run.half_time_verdict() else {
+            continue;
+        };
+        let [low, likely, high] = now.window;
+        let [from, middle, to] = verdict.window;
+        writeln!(
+            out,
+            "{:<28} {:5.1} h; before {from:.1} {middle:.1} {to:.1}, at half time {low:.1} {likely:.1} {high:.1}",
+            run.record.id, verdict.happened,
+        )?;
+        then.push(now);
+        first.push(*verdict);
+    }
+    Sum::of(&first).print(out, "before, these cooks")?;
+    let sum = Sum::of(&then);
+    sum.print(out, "at half time")?;
+    Ok(sum)
 }
 
 fn each_exact(

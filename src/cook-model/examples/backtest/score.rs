@@ -2,6 +2,7 @@
 
 use crate::crps;
 use crate::fit::{Likelihood, fit};
+use crate::half_time;
 use crate::record::{Record, Told};
 use crate::rules::{self, Features, LogNormal};
 use crate::scenario::{self, Question};
@@ -32,6 +33,8 @@ pub(crate) struct Run {
     limit: f64,
     /// Readings: hour, told and likely core, °C.
     pub(crate) readings: Vec<(f64, f64, f64)>,
+    /// Hours of each member at half time, where readings were told by then.
+    half_time: Option<Vec<f64>>,
 }
 
 /// What a forecast said about one exact finish.
@@ -78,8 +81,13 @@ impl Run {
             remainders: Vec::new(),
             limit: settings.limit.hours(),
             readings: Vec::new(),
+            half_time: None,
             question,
         };
+        if let Some(Told::Exactly(finish)) = told {
+            run.half_time = half_time::hours(record, &run.question, finish, effort)
+                .with_context(|| record.id.clone())?;
+        }
         if told.is_some() {
             let members = ensemble(&run.question.dish, true, effort, settings)
                 .with_context(|| record.id.clone())?;
@@ -147,13 +155,22 @@ impl Run {
                 .map(|time| time.unwrap_or(self.limit))
                 .collect(),
         };
-        let window = self.window(&mut hours)?;
+        self.score(&mut hours, happened)
+    }
+
+    /// Scores what was said of an exact finish at half time.
+    pub(crate) fn half_time_verdict(&self) -> Option<Verdict> {
+        self.score(&mut self.half_time.clone()?, self.exactly()?)
+    }
+
+    fn score(&self, hours: &mut [f64], happened: f64) -> Option<Verdict> {
+        let window = self.window(hours)?;
         let by = hours.iter().filter(|time| **time <= happened).count();
         Some(Verdict {
             happened,
             window,
             place: by as f64 / hours.len() as f64,
-            crps: crps::of_members(&mut hours, happened),
+            crps: crps::of_members(hours, happened),
         })
     }
 

@@ -2,6 +2,7 @@
 
 mod boundary;
 mod evidence;
+mod lever;
 mod log;
 mod moved;
 mod pace;
@@ -10,6 +11,7 @@ mod smoother;
 mod stage;
 mod state;
 
+pub use lever::{Effect, Lever, Pull};
 pub use log::{AirChange, CoreReading, Felt, PieceLog, PitReading, Unheated};
 pub use moved::{Shift, shifts};
 pub use reforecast::{Fit, MEMBERS, PASSES, Reforecast, UnderWay};

@@ -156,7 +156,7 @@ impl Reforecast {
             return Ok(self.done());
         };
         let first = self.runs[piece].len();
-        let runs = self.march(piece, first..first + CHUNK as usize)?;
+        let runs = self.march(piece, first..first + CHUNK as usize, &|_: &mut Scenario| ())?;
         self.runs[piece].extend(runs);
         if self.runs.iter().all(|runs| runs.len() == members) {
             self.end_of_pass();
@@ -168,6 +168,24 @@ impl Reforecast {
     #[must_use]
     pub fn forecast(&self, piece: usize) -> Option<&DishForecast> {
         self.forecasts.get(piece).filter(|_| self.done())
+    }
+
+    /// What would come of a piece in the same possible worlds if its cook went on otherwise from now: `change` is given
+    /// what is planned, on the clock of the yard. None before all is done.
+    ///
+    /// # Errors
+    /// [`ModelError`] if the change leads outside what the model can reckon with.
+    pub fn what_if(
+        &self,
+        piece: usize,
+        change: impl Fn(&mut Scenario),
+    ) -> Result<Option<DishForecast>, ModelError> {
+        if !self.done() {
+            return Ok(None);
+        }
+        let all = 0..self.coordinates.len();
+        let runs = self.march(piece, all, &change)?;
+        Ok(Some(DishForecast::from_members(runs)))
     }
 
     /// How the readings of a piece went in, in order of time.
@@ -298,6 +316,7 @@ impl Reforecast {
         &self,
         piece: usize,
         members: std::ops::Range<usize>,
+        change: &impl Fn(&mut Scenario),
     ) -> Result<Vec<MemberRun>, ModelError> {
         let prepared = &self.pieces[piece];
         let members: Vec<Member> = members.map(|member| self.member(piece, member)).collect();
@@ -305,14 +324,16 @@ impl Reforecast {
         let scenarios: Vec<Scenario> = members
             .iter()
             .map(|member| {
-                let told = if last {
+                let mut told = if last {
                     from_now_on(&prepared.scenario, &prepared.log, member.probe_now)
                 } else {
                     until_now(&prepared.scenario, &prepared.log)
                 };
+                change(&mut told);
                 member.pace.scenario(&told)
             })
             .collect();
+        let by_clock = |scenario: &Scenario| matches!(scenario.finish, Finish::AfterOn(_));
         let cooks: Vec<(&Scenario, &Draw)> = scenarios
             .iter()
             .zip(&members)
@@ -320,10 +341,9 @@ impl Reforecast {
             .collect();
         let settings = if last { self.settings } else { self.coarse() };
         let mut runs = march(&cooks, &settings)?;
-        let by_clock = matches!(prepared.scenario.finish, Finish::AfterOn(_));
-        for (run, member) in runs.iter_mut().zip(&members) {
+        for ((run, member), scenario) in runs.iter_mut().zip(&members).zip(&scenarios) {
             member.pace.run(run);
-            if last && by_clock {
+            if last && by_clock(scenario) {
                 tender_as_drawn(run, prepared, member.draw.tenderness);
             }
         }

@@ -41,7 +41,7 @@ pub use cooker::{Cooker, CookerKind, PitStep, PitWhen, Rack};
 pub use crew::{CrewMember, QuietHours};
 pub use currency::{Currency, NotACurrency};
 pub use demo::demo;
-pub use derive::{Planner, SEED, derive};
+pub use derive::{Planner, SEED, derive, levers, pulls};
 pub use dish::{
     BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray, Wrap,
     WrapWhen,

@@ -1,12 +1,14 @@
 //! From a plan to its outlook, in chunks of work so that a newer question can end an older one between two.
 
 mod hindrance;
+mod levers;
 mod live;
 mod outlook;
 mod planner;
 mod shelf;
 mod work;
 
+pub use levers::{levers, pulls};
 pub(super) use live::PieceNews;
 pub use planner::{Planner, derive};
 

@@ -11,7 +11,7 @@ use super::shelf::{Grain, Place, Shelf};
 use crate::forecast::{CHUNK, DishForecast, time_quantile};
 use crate::handover::identity::{DishId, PieceId};
 use crate::live::{self, PieceLog, Reforecast, UnderWay};
-use crate::physics::{ModelError, PitChange};
+use crate::physics::{ModelError, PitChange, Scenario};
 use crate::plan::day::{Day, Placed, Today};
 use crate::plan::ensemble::{members_of_cut, members_of_own, reaches};
 use crate::plan::method::{Kind, Settled};
@@ -29,6 +29,9 @@ use std::collections::BTreeMap;
 const FEW: u32 = 16;
 /// Programmes that still move after so many rounds are left as they are.
 const MOST_ROUNDS: u32 = 4;
+
+/// Fewer members than this learn nothing from readings.
+const LEAST: u32 = 16;
 
 /// A derivation: a plan in its situation, and the forecasts that it wants.
 #[derive(Debug)]
@@ -166,7 +169,7 @@ impl Work {
         } else {
             live::PASSES
         };
-        let members = self.members.min(live::MEMBERS);
+        let members = self.members.clamp(LEAST, live::MEMBERS);
         (!of.is_empty()).then(|| UnderWayNow {
             of,
             reforecast: Reforecast::new(under_way, members, passes, SEED, self.grain.settings()),
@@ -203,7 +206,7 @@ impl Work {
         settle(&self.plan, id, dish, &self.problems)
     }
 
-    fn place<'a>(
+    pub(super) fn place<'a>(
         &'a self,
         id: DishId,
         crew: &Crew<'_>,
@@ -239,6 +242,25 @@ impl Work {
             members,
         )?;
         Ok(Placed { news, ..placed })
+    }
+
+    /// The plan.
+    pub(super) const fn plan(&self) -> &Plan {
+        &self.plan
+    }
+
+    /// The forecasts of the pieces of a dish that is on, if its cook went on otherwise from now. None where there are
+    /// none, or where that leads outside the model.
+    pub(super) fn what_if(
+        &self,
+        dish: DishId,
+        change: impl Fn(&mut Scenario),
+    ) -> Option<Vec<DishForecast>> {
+        let now = self.under_way.as_ref()?;
+        let pieces = now.of.iter().enumerate().filter(|(_, of)| of.0 == dish);
+        pieces
+            .map(|(place, _)| now.reforecast.what_if(place, &change).ok().flatten())
+            .collect()
     }
 
     /// The forecast of a piece that is on, and what it rests on. None before it is on, or before that forecast is made.

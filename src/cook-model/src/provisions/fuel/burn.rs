@@ -114,7 +114,7 @@ pub fn rate(
 }
 
 /// The rate as a bare number: kg or kWh an hour.
-fn hourly(
+pub(crate) fn hourly(
     vessel: &Vessel,
     fuel: Fuel,
     pit: Temperature,

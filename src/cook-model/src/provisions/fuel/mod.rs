@@ -17,6 +17,7 @@ mod usual_vessel;
 mod vessel;
 
 pub use air::AirProperties;
+pub(crate) use burn::hourly;
 pub use burn::{Burn, FireWeather, FuelNeed, Stretch, fuel_need, rate};
 pub use convection::{
     crossflow_cylinder, horizontal_cylinder, mixed_convection, sphere, vertical_plate,
