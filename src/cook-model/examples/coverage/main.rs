@@ -32,3 +32,26 @@ fn main() -> Result<()> {
     println!("{}", serde_json::to_string(&report.summary())?);
     Ok(())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Few cooks, so wide bounds: one in ten more or less either way is chance.
+    #[test]
+    fn windows_are_honest_and_narrow_as_readings_come_in() -> Result<()> {
+        let summary = score::ask(0..40, 32)?.summary();
+        let [put_on, half, late] = summary.stages[..] else {
+            bail!("three stages are wanted");
+        };
+        println!("{put_on:?}\n{half:?}\n{late:?}");
+        for stage in [put_on, half, late] {
+            assert!((60.0..=95.0).contains(&stage.in_window_pct), "{stage:?}");
+        }
+        assert!(half.width_h < 0.8 * put_on.width_h);
+        assert!(late.width_h < 0.5 * put_on.width_h);
+        assert!(half.mean_abs_h < 0.75 * put_on.mean_abs_h);
+        assert!(half.median_abs_pct < 12.0);
+        Ok(())
+    }
+}

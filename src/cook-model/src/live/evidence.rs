@@ -8,7 +8,7 @@ use crate::physics::{MemberRun, Sample};
 use crate::units::TimeSpan;
 
 /// Error of the model's core that stays for hours, K, and for how long, h; error of a reading by itself, K. Set by hand.
-const LASTING_ERROR: f64 = 2.5;
+const LASTING_ERROR: f64 = 1.8;
 const LASTS_HOURS: f64 = 3.0;
 const READING_ERROR: f64 = 0.6;
 /// Added for a probe in the thin end, and for one that may have touched bone or air, K. Set by hand.
