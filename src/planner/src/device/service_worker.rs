@@ -8,8 +8,8 @@ use wasm_bindgen::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{ServiceWorkerContainer, ServiceWorkerRegistration, ServiceWorkerState};
 
-/// How long the old version may go on handing out what was asked of it before the page starts again all the same, which
-/// ends that. Set by hand.
+/// How long a switch may take before the person is told that it is held up. Set by hand: it takes less than a second as a
+/// rule.
 const PATIENCE_MILLISECONDS: u32 = 3_000;
 
 /// Whether a newer version is waiting, and the way to switch to it.
@@ -17,18 +17,23 @@ const PATIENCE_MILLISECONDS: u32 = 3_000;
 pub struct Newer {
     /// A newer version is on the device.
     pub waiting: ReadSignal<bool>,
+    /// A switch was asked for and the old version has not given way: it still has something to hand out.
+    pub held: ReadSignal<bool>,
+    set_held: WriteSignal<bool>,
     registration: StoredValue<Option<ServiceWorkerRegistration>, LocalStorage>,
 }
 
 impl Newer {
     /// Switches to the waiting version; the page starts again. A browser lets the new version take over only when the
-    /// old one has nothing left to hand out, and one answer that nobody reads can hold that up for minutes.
+    /// old one has nothing left to hand out, and one answer that nobody reads can hold that up for minutes. The page is
+    /// not reloaded in that state: its own request would wait as well, and the screen would stay white meanwhile.
     pub fn switch(self) {
         self.registration.with_value(|registration| {
             if let Some(waiting) = registration.as_ref().and_then(|one| one.waiting()) {
                 // A short text can always be copied over.
                 waiting.post_message(&"switch".into()).ok();
-                Timeout::new(PATIENCE_MILLISECONDS, reload).forget();
+                let held = self.set_held;
+                Timeout::new(PATIENCE_MILLISECONDS, move || held.set(true)).forget();
             }
         });
     }
@@ -53,8 +58,11 @@ impl Newer {
 #[must_use]
 pub fn use_newer_version() -> Newer {
     let (waiting, set_waiting) = signal(false);
+    let (held, set_held) = signal(false);
     let newer = Newer {
         waiting,
+        held,
+        set_held,
         registration: StoredValue::new_local(None),
     };
     let Some(container) = container() else {

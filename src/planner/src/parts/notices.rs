@@ -63,7 +63,9 @@ pub fn Notices(
         <Show when=move || newer.waiting.get() && !later.get()>
             <section class="plain settle" role="status">
                 <h2 class="head">{saving::NEWER_HEAD}</h2>
-                <p class="note">{saving::NEWER_NOTE}</p>
+                <p class="note">
+                    {move || if newer.held.get() { saving::NEWER_HELD } else { saving::NEWER_NOTE }}
+                </p>
                 <div class="pair">
                     <button type="button" class="btn" on:click=move |_| set_later.set(true)>{saving::NOT_NOW}</button>
                     <button type="button" class="btn act" on:click=move |_| newer.switch()>{saving::SWITCH}</button>

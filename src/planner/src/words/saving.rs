@@ -57,6 +57,8 @@ pub const KEEP_A_COPY: &str = "Keep a copy";
 pub const NEWER_HEAD: &str = "A newer Longcook is on this device";
 /// What it means to switch.
 pub const NEWER_NOTE: &str = "Your plans stay as they are. Switching takes a second.";
+/// When the old version does not give way.
+pub const NEWER_HELD: &str = "The old one is still busy. Close Longcook everywhere and open it again: then the newer one starts.";
 /// The key that switches.
 pub const SWITCH: &str = "Switch to it";
 /// The key that waits.
