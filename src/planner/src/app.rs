@@ -6,6 +6,7 @@ use crate::parts::{Bar, Notices, Rim, keep_light};
 use crate::route::{Route, use_route};
 use crate::screens::fireside::Fireside;
 use crate::screens::gathering::Gathering;
+use crate::screens::in_doubt::InDoubt;
 use crate::screens::plans::Plans;
 use crate::screens::run_sheet::RunSheet;
 use crate::screens::shopping::Shopping;
@@ -34,6 +35,7 @@ pub fn App(
             Route::RunSheet => view! { <RunSheet /> }.into_any(),
             Route::Fireside => view! { <Fireside /> }.into_any(),
             Route::Plans => view! { <Plans /> }.into_any(),
+            Route::InDoubt => view! { <InDoubt /> }.into_any(),
         }}
         <Bar route />
     }

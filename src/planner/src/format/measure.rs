@@ -36,6 +36,8 @@ pub enum Measure {
     Minutes,
     /// Time, s, shown in hours.
     Hours,
+    /// Time, s, shown in whole hours, for a field beside one for minutes.
+    WholeHours,
     /// Things.
     Count,
     /// Volume of something in a bottle, m³.
@@ -178,6 +180,7 @@ impl Measure {
             Self::FinePercent => scale("%", 0.1, 1, |share| share * 100.0, |p| p / 100.0),
             Self::Minutes => scale("min", 5.0, 0, |s| s / 60.0, |min| min * 60.0),
             Self::Hours => scale("h", 0.5, 2, |s| s / 3600.0, |h| h * 3600.0),
+            Self::WholeHours => scale("h", 1.0, 0, |s| s / 3600.0, |h| h * 3600.0),
             Self::Count => scale("", 1.0, 0, SAME, SAME),
             // A US fluid ounce is 29.5735295625 ml (exact by definition).
             Self::Volume if pounds => scale(

@@ -29,14 +29,15 @@ pub fn Rim() -> impl IntoView {
     };
     view! {
         <header class="rim">
-            <div class="rim-name">
+            <a class="rim-name" href=Route::Plans.href()>
+                <span class="rim-plans">
+                    <u>{screen(Route::Plans)}</u>
+                    <Saved />
+                </span>
                 <h1>{name}</h1>
                 <p>{moment}</p>
-            </div>
-            <a class="rim-plans" href=Route::Plans.href()>
-                <span>{screen(Route::Plans)}</span>
-                <Saved />
             </a>
+            <a class="rim-doubt" href=Route::InDoubt.href()>{screen(Route::InDoubt)}</a>
             <Lights />
         </header>
     }

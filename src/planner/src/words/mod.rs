@@ -15,6 +15,7 @@ pub mod footing;
 pub mod gathering;
 pub mod held;
 pub mod hindrances;
+pub mod in_doubt;
 pub mod journal;
 pub mod moves;
 pub mod plans;

@@ -12,6 +12,7 @@ pub const fn screen(route: Route) -> &'static str {
         Route::RunSheet => "Run sheet",
         Route::Fireside => "Fireside",
         Route::Plans => "Plans",
+        Route::InDoubt => "In doubt?",
     }
 }
 
