@@ -9,6 +9,7 @@ mod fireside;
 mod install;
 mod offline;
 mod planning;
+mod safe;
 mod shopping;
 mod support;
 mod update;

@@ -2,7 +2,7 @@
 
 use crate::device::service_worker::use_newer_version;
 use crate::device::storage::Storage;
-use crate::parts::{Bar, Notices, Rim, keep_light};
+use crate::parts::{Bar, Notices, Rim, SafeStop, keep_light};
 use crate::route::{Route, use_route};
 use crate::screens::fireside::Fireside;
 use crate::screens::gathering::Gathering;
@@ -29,6 +29,7 @@ pub fn App(
     view! {
         <Rim />
         <Notices newer />
+        <SafeStop />
         {move || match route.get() {
             Route::Gathering => view! { <Gathering /> }.into_any(),
             Route::Shopping => view! { <Shopping /> }.into_any(),

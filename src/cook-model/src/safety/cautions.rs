@@ -87,8 +87,10 @@ pub fn cautions_for(step: StepKind, context: &CautionContext) -> Vec<RuleId> {
     };
     let meat = context.make.is_some();
     let poultry = context.make == Some(Make::Poultry);
+    let public = context.audience == Audience::Public;
     match step {
         StepKind::Buy => {
+            add(public, R::LocalCode);
             add(
                 context.whole_muscle() && context.intact == Intact::Unknown,
                 R::AskIntact,
@@ -141,6 +143,7 @@ pub fn cautions_for(step: StepKind, context: &CautionContext) -> Vec<RuleId> {
             add(context.burns(), R::NeverLeftAlone);
             add(context.burns() && calm, R::WindAndDryGrass);
             add(context.burns(), R::HotSurfaces);
+            add(context.burns() && public, R::LocalCode);
         }
         StepKind::SteadyFire => {
             add(context.burns(), R::NeverLeftAlone);
@@ -238,8 +241,8 @@ pub fn cautions_for(step: StepKind, context: &CautionContext) -> Vec<RuleId> {
         StepKind::Serve => {
             add(context.below_minimum, R::WhoMustNotEat);
             add(true, R::OnTheTable);
-            add(context.audience == Audience::Public, R::LocalCode);
-            add(context.audience == Audience::Public, R::TimeAsControl);
+            add(public, R::LocalCode);
+            add(public, R::TimeAsControl);
         }
         StepKind::Chill => {
             add(true, R::ChillLeftovers);
@@ -351,7 +354,10 @@ mod tests {
         assert!(cautions_for(StepKind::Hold, &home).contains(&RuleId::HoldHot));
         assert!(cautions_for(StepKind::Hold, &public).contains(&RuleId::HoldHotPublic));
         assert!(cautions_for(StepKind::Serve, &public).contains(&RuleId::LocalCode));
-        assert!(!cautions_for(StepKind::Serve, &home).contains(&RuleId::LocalCode));
+        for step in [StepKind::Buy, StepKind::Light, StepKind::Serve] {
+            assert!(cautions_for(step, &public).contains(&RuleId::LocalCode));
+            assert!(!cautions_for(step, &home).contains(&RuleId::LocalCode));
+        }
     }
 
     #[test]

@@ -59,6 +59,10 @@ pub const FILLED_IN: &str = "Filled in from your plan and log. Change what is no
 pub const NO_FACTS: &str = "Nothing more is needed.";
 /// Over the answer.
 pub const ANSWER: &str = "The answer";
+/// Asks for the answer.
+pub const ANSWER_ME: &str = "Answer me";
+/// What an empty field means.
+pub const EMPTY_IS_UNKNOWN: &str = "A field that is empty counts as: nobody knows.";
 /// Over the figures.
 pub const WORKED_OUT: &str = "Worked out";
 /// Over what is missing.

@@ -200,6 +200,65 @@ pub const fn ground(standing: Standing) -> &'static str {
     }
 }
 
+/// A stop: the fact, the largest words on the screen.
+#[must_use]
+pub fn stop_head(name: &str, state: &SafeState) -> String {
+    format!("Stop. {}", stands(name, state))
+}
+
+/// Since when it has been so.
+#[must_use]
+pub fn stop_since(since: Moment, now: Moment, formats: &Formats) -> String {
+    format!(
+        "Since {}, for {}, by what you logged.",
+        formats.day_time(since),
+        for_how_long(since, now, formats)
+    )
+}
+
+/// By when something must be done.
+#[must_use]
+pub fn stop_by(at: Moment, rule: RuleId, formats: &Formats) -> String {
+    format!(
+        "You have until {}: {}.",
+        formats.day_time(at),
+        decapital(rule.title())
+    )
+}
+
+/// The log told something that was not so.
+pub const LOG_IS_WRONG: &str = "The log is wrong";
+/// Says what was done.
+pub const WHAT_I_DID: &str = "What I did";
+/// Says that it is gone.
+pub const GONE: &str = "It is thrown away";
+/// Under a stop.
+pub const STAYS: &str = "This stays until you say what happened. You can go on logging meanwhile.";
+/// It was thrown away.
+pub const THROWN_AWAY: &str = "I threw it away";
+/// It went back into the fridge, raw.
+pub const PUT_BACK: &str = "It went back in the fridge";
+/// It went on.
+pub const WENT_ON: &str = "It went on the heat";
+/// It is heated up again.
+pub const ON_AGAIN: &str = "It is back on strong heat";
+/// It came off.
+pub const CAME_OFF: &str = "It came off the heat";
+/// What is left was put away to get cold.
+pub const PUT_AWAY: &str = "It is in the fridge, to get cold";
+/// Nothing is left.
+pub const EATEN: &str = "It is eaten, nothing is left";
+/// A reading.
+pub const READ_ITS_CORE: &str = "I read its core";
+/// Which reading.
+pub const COLDEST_PLACE: &str = "Core at its coldest place";
+/// Writes the reading down.
+pub const LOG_THIS_CORE: &str = "Log this core";
+/// Strikes an entry out.
+pub const STRIKE_OUT: &str = "Not so: strike it out";
+/// What striking out does.
+pub const STRIKE_NOTE: &str = "What you strike out stays readable in the log, and can be brought back there. If something is missing, choose its time above and say what you did.";
+
 /// A concern about the plan with its figure.
 #[must_use]
 pub fn concern(concern: &Concern, formats: &Formats) -> String {

@@ -86,8 +86,21 @@ pub fn TheAnswer() -> impl IntoView {
             }
         }
     });
+    // Not before it is asked for: until then an empty field means that nobody was there yet, not that nobody knows.
+    let asked = RwSignal::new(false);
+    Effect::new(move |_| {
+        asking.dish.track();
+        asked.set(false);
+    });
     let inside = move || match said.get() {
         Err(needed) => view! { <p class="note ink">{needed}</p> }.into_any(),
+        Ok(_) if !asked.get() => view! {
+            <p class="note">{words::EMPTY_IS_UNKNOWN}</p>
+            <button type="button" class="btn act" on:click=move |_| asked.set(true)>
+                {words::ANSWER_ME}
+            </button>
+        }
+        .into_any(),
         Ok(said) => view! { <Told said public=audience.get() == Audience::Public /> }.into_any(),
     };
     view! {

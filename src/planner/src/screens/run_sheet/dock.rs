@@ -5,7 +5,9 @@ use super::cooker_view::place_name;
 use super::facts::{Caution, Facts, facts};
 use super::moving::keys_view::{MoveKeys, Notice, NoticeView, notice};
 use crate::parts::{LastLine, Mark, Rule};
+use crate::route::question_href;
 use crate::words::{run_sheet as words, safety};
+use cook_model::answers::Question;
 use cook_model::plan::StepKey;
 use cook_model::safety::RuleId;
 use leptos::prelude::*;
@@ -155,7 +157,10 @@ fn StepFacts(facts: Facts, single: bool) -> impl IntoView {
             <p class="num">{facts.when}</p>
             <p class="line note ink" class:heed-word=facts.unmanned>{line.join(" · ")}</p>
             <p class="why note">{facts.reason}</p>
-            <Cautions cautions=facts.cautions />
+            <div class="dock-cautions">
+                <Cautions cautions=facts.cautions />
+                <Asks asks=facts.asks />
+            </div>
         </div>
     }
 }
@@ -177,13 +182,21 @@ fn Cautions(cautions: Vec<Caution>) -> impl IntoView {
     });
     (count > 0).then(|| {
         view! {
-            <div class="dock-cautions">
-                {stands.map(|words| view! { <p class="caution">{words}</p> })}
-                <details class="cautions">
-                    <summary>{summary}</summary>
-                    <ul>{rules.collect_view()}</ul>
-                </details>
-            </div>
+            {stands.map(|words| view! { <p class="caution">{words}</p> })}
+            <details class="cautions">
+                <summary>{summary}</summary>
+                <ul>{rules.collect_view()}</ul>
+            </details>
         }
     })
+}
+
+/// Ways to the questions that come up at a step.
+#[component]
+fn Asks(asks: &'static [&'static str]) -> impl IntoView {
+    let link = |key: &&'static str| {
+        let (kind, title) = Question::KINDS.iter().find(|(kind, _)| kind == key)?;
+        Some(view! { <a class="dock-ask" href=question_href(kind)>{*title}</a> })
+    };
+    asks.iter().filter_map(link).collect_view()
 }

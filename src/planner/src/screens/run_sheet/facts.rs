@@ -64,6 +64,8 @@ pub struct Facts {
     pub amount: Option<String>,
     /// Cautions, the gravest first.
     pub cautions: Vec<Caution>,
+    /// Questions that come up at such a step, by their keys.
+    pub asks: &'static [&'static str],
 }
 
 /// A caution of a step.
@@ -156,6 +158,7 @@ pub fn facts(step: &Step, plan: &Plan, outlook: &Outlook, formats: &Formats) -> 
             _ => formats.mass(amount),
         }),
         cautions: cautions(step, outlook, formats),
+        asks: asks(step.kind),
     }
 }
 
@@ -234,6 +237,18 @@ fn said(step: &Step, what_too: bool, plan: &Plan, outlook: &Outlook, formats: &F
     let what = if what_too { told.what.as_str() } else { "" };
     let when = words::may_fall(&step.when, formats);
     words::step(what, &told.with, &when, &told.hands)
+}
+
+/// The questions that come up at a kind of step.
+const fn asks(kind: StepKind) -> &'static [&'static str] {
+    match kind {
+        StepKind::Thaw => &["thaw_in_time"],
+        StepKind::Probe | StepKind::ProbeIn => &["odd_reading"],
+        StepKind::Hold => &["can_it_wait"],
+        StepKind::Serve => &["left_out"],
+        StepKind::Chill => &["cool_it_down", "heat_it_up"],
+        _ => &[],
+    }
 }
 
 /// Each caution is said at the first step of the day that has it, and stays readable at the others.

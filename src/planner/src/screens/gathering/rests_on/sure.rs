@@ -1,10 +1,11 @@
 //! How sure the table is to be, and who is served.
 
 use super::read;
-use crate::parts::{Asked, Choice, Footing, Way};
+use crate::parts::{Asked, Choice, Footing, Rule, Way};
 use crate::store::{Edit, use_store};
-use crate::words::footing as words;
+use crate::words::{footing as words, safety};
 use cook_model::plan::Audience;
+use cook_model::safety::RuleId;
 use leptos::prelude::*;
 
 /// The promises offered, as dishes in time out of twenty.
@@ -52,6 +53,9 @@ pub fn SureRow() -> impl IntoView {
                     store.edit(Edit::Audience, |plan| plan.audience = audience);
                 }
             />
+            <Show when=move || audience.get() == Some(Audience::Public)>
+                <Rule rule=safety::rule(RuleId::LocalCode, &store.formats.get()) />
+            </Show>
         </Footing>
     }
 }
