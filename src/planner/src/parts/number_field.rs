@@ -94,6 +94,7 @@ pub fn NumberField(
     let unit = move || measure.get().unit(units());
     let full_label = move || match unit() {
         "" => label.get(),
+        unit if label.with(|label| label.ends_with('?')) => format!("{} {unit}", label.get()),
         unit => format!("{}, {unit}", label.get()),
     };
     let less = move || fields::less(&label.get());

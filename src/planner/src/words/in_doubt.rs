@@ -69,8 +69,6 @@ pub const WORKED_OUT: &str = "Worked out";
 pub const WOULD_HELP: &str = "It would help to know";
 /// Over the rules.
 pub const RULES: &str = "The rules behind it";
-/// Over who to ask.
-pub const WHO_TO_ASK: &str = "Who to ask";
 /// Yes.
 pub const YES: &str = "Yes";
 /// No.

@@ -8,7 +8,7 @@ use crate::words::safety::RuleSaid;
 use crate::words::{in_doubt as words, safety};
 use cook_model::answers::{Answer, FactsError, Verdict};
 use cook_model::plan::Audience;
-use cook_model::safety::{say, who_to_ask};
+use cook_model::safety::{RuleId, say, who_to_ask};
 use leptos::prelude::*;
 
 /// An answer in words.
@@ -61,7 +61,7 @@ pub fn TheAnswer() -> impl IntoView {
                     .iter()
                     .map(|one| words::missing(*one))
                     .collect(),
-                rules: rules(&answer.rules),
+                rules: rules(&behind(&answer.rules, audience.get())),
                 who: rules(who_to_ask(audience.get())),
             }),
             Err(error) => {
@@ -109,6 +109,13 @@ pub fn TheAnswer() -> impl IntoView {
             {inside}
         </section>
     }
+}
+
+/// The rules behind an answer, without those that say who to ask: they always stand last.
+fn behind(rules: &[RuleId], audience: Audience) -> Vec<RuleId> {
+    let who = who_to_ask(audience);
+    let behind = rules.iter().filter(|rule| !who.contains(rule));
+    behind.copied().collect()
 }
 
 const fn ground(verdict: Verdict) -> &'static str {
@@ -161,7 +168,6 @@ fn Told(said: Said, public: bool) -> impl IntoView {
         {figures}
         {missing}
         {behind}
-        <h4 class="head">{words::WHO_TO_ASK}</h4>
         <ul>{rules(said.who)}</ul>
     }
 }
