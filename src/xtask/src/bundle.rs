@@ -13,7 +13,7 @@ use xshell::cmd;
 use crate::{
     flags,
     project::{self, say, step},
-    tool,
+    size, tool,
 };
 
 /// How the app is compiled.
@@ -67,7 +67,7 @@ pub(crate) fn build(profile: Profile) -> anyhow::Result<PathBuf> {
     let unchanged = fs::read_to_string(&stamp).is_ok_and(|text| text == state);
     if unchanged && folder.join("sw.js").is_file() {
         say("nothing has changed since the last build");
-        return Ok(folder);
+        return held_to_size(profile, folder);
     }
 
     let words = match profile {
@@ -76,6 +76,14 @@ pub(crate) fn build(profile: Profile) -> anyhow::Result<PathBuf> {
     };
     step(words, || bundle(profile, &folder, [&trunk, &bindgen]))?;
     fs::write(&stamp, state).with_context(|| format!("{} cannot be written", stamp.display()))?;
+    held_to_size(profile, folder)
+}
+
+/// Only what people get has a budget, and only where the module could be optimised.
+fn held_to_size(profile: Profile, folder: PathBuf) -> anyhow::Result<PathBuf> {
+    if profile == Profile::Release && tool::wasm_opt::is_there() {
+        size::check(&folder)?;
+    }
     Ok(folder)
 }
 

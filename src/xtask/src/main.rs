@@ -9,6 +9,7 @@ mod generate;
 mod icons;
 mod project;
 mod serve;
+mod size;
 mod test;
 mod tidy;
 mod tool;

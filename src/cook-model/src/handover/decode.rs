@@ -1,6 +1,7 @@
 //! From fields to a plan and back. Reading is a total function: what cannot be read is left out and said.
 
 use super::document::Document;
+use super::fault::because;
 use super::stamp::Clock;
 use crate::plan::Plan;
 use schemars::JsonSchema;
@@ -12,7 +13,7 @@ use serde_json::{Map, Value};
 pub struct Unreadable {
     /// Where it stands, with slashes between.
     pub at: String,
-    /// What is wrong with it.
+    /// What is wrong with it, in a sentence.
     pub because: String,
 }
 
@@ -43,7 +44,7 @@ impl Document {
                 }
                 Err(error) => {
                     let at = error.path().to_string().replace('.', "/");
-                    let because = error.inner().to_string();
+                    let because = because(&error.inner().to_string());
                     let names: Vec<&str> = at
                         .split('/')
                         .filter(|name| !name.is_empty() && *name != "?")

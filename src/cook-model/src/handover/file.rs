@@ -5,6 +5,7 @@
 
 use super::decode::Unreadable;
 use super::document::{Document, is_path};
+use super::fault::because;
 use super::journal::Journal;
 use crate::plan::Plan;
 use schemars::{JsonSchema, Schema, schema_for};
@@ -152,7 +153,7 @@ pub fn open(bytes: &[u8]) -> Result<HandOver, Refusal> {
         let at = error.path().to_string();
         Refusal::Wrong(vec![Unreadable {
             at,
-            because: error.into_inner().to_string(),
+            because: because(&error.into_inner().to_string()),
         }])
     })
 }
@@ -170,7 +171,7 @@ fn bounds(hand_over: &HandOver) -> Vec<Unreadable> {
         say(
             "document",
             format!(
-                "{} fields; at most {MOST_FIELDS} are taken in",
+                "It has {} fields; at most {MOST_FIELDS} are taken in.",
                 fields.len()
             ),
         );
@@ -179,24 +180,21 @@ fn bounds(hand_over: &HandOver) -> Vec<Unreadable> {
         say(
             "journal",
             format!(
-                "{} entries; at most {MOST_ENTRIES} are taken in",
+                "It has {} entries; at most {MOST_ENTRIES} are taken in.",
                 hand_over.journal.0.len()
             ),
         );
     }
     for (path, field) in fields {
         if !is_path(path) {
-            say(
-                path,
-                "this is not a place where a plan has a field".to_owned(),
-            );
+            say(path, "A plan has no field here.".to_owned());
         }
         if let Some(Value::String(text)) = &field.value
             && text.chars().count() > LONGEST_TEXT
         {
             say(
                 path,
-                format!("this text is longer than {LONGEST_TEXT} characters"),
+                format!("This text is longer than {LONGEST_TEXT} characters; shorten it."),
             );
         }
     }

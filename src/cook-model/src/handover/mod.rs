@@ -3,6 +3,7 @@
 mod decode;
 mod document;
 mod event;
+mod fault;
 pub mod file;
 pub mod identity;
 mod journal;

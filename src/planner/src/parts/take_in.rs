@@ -52,7 +52,7 @@ pub fn TakeIn() -> impl IntoView {
         };
         let more = places.len().saturating_sub(words::MOST_PLACES);
         let place = |place: Unreadable| {
-            view! { <li><b>{place.at}</b><span class="note">{place.because}</span></li> }
+            view! { <li><b>{words::place(&place.at)}</b><span class="note">{place.because}</span></li> }
         };
         view! {
             <Slip title=Signal::stored(words::REFUSED.to_owned()) on_close=close>

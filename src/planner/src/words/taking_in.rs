@@ -51,6 +51,87 @@ pub fn refusal(refusal: &Refusal) -> String {
     }
 }
 
+/// Where something in a file is wrong, in words: the field, and whose it is. Names that are not words of the plan are
+/// shown as they stand.
+#[must_use]
+pub fn place(at: &str) -> String {
+    let names = || at.split(['/', '.']).filter(|name| !name.is_empty());
+    let owners: Vec<&str> = names().filter_map(owner).collect();
+    let last = names().next_back().unwrap_or_default();
+    let field = match owner(last) {
+        Some(_) => String::new(),
+        None if is_id(last) => String::new(),
+        None => field(last),
+    };
+    let of = owners
+        .iter()
+        .rev()
+        .copied()
+        .filter(|of| !field.ends_with(of));
+    let chain: Vec<&str> = Some(field.as_str())
+        .filter(|field| !field.is_empty())
+        .into_iter()
+        .chain(of)
+        .collect();
+    let whole = if chain.is_empty() {
+        "the file".to_owned()
+    } else {
+        chain.join(" of ")
+    };
+    super::capital(&whole)
+}
+
+/// Things of which a plan has several.
+fn owner(name: &str) -> Option<&'static str> {
+    Some(match name {
+        "dishes" => "a dish",
+        "pieces" => "a piece",
+        "cookers" => "a cooker",
+        "programme" => "a pit temperature",
+        "crew" => "a helper",
+        "purchases" => "a line of the shopping list",
+        "extras" => "a thing of one’s own on the shopping list",
+        "steps" => "a step",
+        "own_steps" => "a step of one’s own",
+        "journal" => "the journal",
+        _ => return None,
+    })
+}
+
+fn field(name: &str) -> String {
+    let words = match name {
+        "serving" => "the serving time",
+        "local" => "the local date and time",
+        "zone" => "the time zone",
+        "offset_seconds" => "the distance from universal time",
+        "guests" => "the guests",
+        "grown" => "the number of grown guests",
+        "small" => "the number of children",
+        "mass" => "the weight",
+        "thickness" => "the thickness",
+        "food" => "the food",
+        "cut" => "the cut",
+        "pit" | "set" => "the pit temperature",
+        "wrap" => "the wrap",
+        "target" => "the target",
+        "promise" => "the promise",
+        "place" => "the place",
+        "altitude" => "the height above the sea",
+        "kind" => "the kind",
+        "grate" => "the grate",
+        "order" => "the place in the order",
+        "name" => "the name",
+        "document" => "the plan itself",
+        other => return format!("“{}”", other.replace('_', " ")),
+    };
+    words.to_owned()
+}
+
+/// Ids are long and mean nothing to a person.
+fn is_id(name: &str) -> bool {
+    name.len() >= 20 && name.chars().all(|c| c.is_ascii_alphanumeric())
+}
+
 fn megabytes(bytes: usize) -> String {
     #[expect(
         clippy::cast_precision_loss,
@@ -69,6 +150,23 @@ pub fn and_more(number: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_place_is_said_without_its_ids() {
+        let id = "01K6Q3P5ZJ4X0A7B8C9D0E1F2G";
+        let at = |path: &str| place(&path.replace("ID", id));
+        assert_eq!(at("promise"), "The promise");
+        assert_eq!(at("guests/grown"), "The number of grown guests");
+        assert_eq!(at("dishes/ID/food"), "The food of a dish");
+        assert_eq!(
+            at("dishes/ID/pieces/ID/mass"),
+            "The weight of a piece of a dish"
+        );
+        assert_eq!(at("dishes/ID"), "A dish");
+        assert_eq!(at("dishes"), "A dish");
+        assert_eq!(at("cookers/ID/hot_side"), "“hot side” of a cooker");
+        assert_eq!(at(""), "The file");
+    }
 
     #[test]
     fn every_refusal_says_what_to_do() {
