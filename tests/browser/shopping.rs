@@ -61,3 +61,72 @@ fn a_trip_to_the_shop_with_no_signal() {
         Ok(())
     });
 }
+
+/// Taps the first label that begins with these words.
+async fn tap(app: &App, words: &str) -> anyhow::Result<()> {
+    let script = format!(
+        "const label = [...document.querySelectorAll('label')].find((label) => label.textContent.trim().startsWith(\"{words}\"));
+         label?.click(); return Boolean(label)"
+    );
+    app.browser.until(&script).await
+}
+
+#[test]
+fn another_piece_is_tried_taken_and_given_back_with_no_signal() {
+    with_app(async |app| {
+        app.open().await?;
+        app.browser.sees_a_ready_window().await?;
+        app.wait_until_kept().await?;
+        app.stop_server();
+        app.forgive("ERR_CONNECTION_REFUSED");
+        for (light, unit, bought, one, all) in [
+            ("Sun", "lb, oz", "16.8\u{a0}lb", "11", "22\u{a0}lb"),
+            ("Day", "kg, g", "7.6\u{a0}kg", "5", "10\u{a0}kg"),
+        ] {
+            app.browser.press(light).await?;
+            app.browser.press("Gathering").await?;
+            tap(app, unit).await?;
+            app.browser.press("Shopping").await?;
+            app.browser.sees(bought).await?;
+            app.browser.press("The shop has another piece").await?;
+            app.browser.sees("What does the shop have?").await?;
+            app.browser.fill("Weight of one", "400").await?;
+            app.browser.sees("weighs that").await?;
+            app.browser.fill("Weight of one", one).await?;
+            app.browser.sees("earlier than planned").await?;
+            app.browser.sees("Same start,").await?;
+            app.browser.sees("Cut in two, on at").await?;
+            let found = app.browser.serious_barriers().await?;
+            assert_eq!(found, Vec::<String>::new(), "the slip by {light}");
+            app.browser.press("Take this piece").await?;
+            app.browser.sees(all).await?;
+            app.browser.press("Undo: another piece").await?;
+            app.browser.sees(bought).await?;
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn frozen_meat_is_never_thawed_on_the_counter() {
+    with_app(async |app| {
+        app.open().await?;
+        app.browser.sees_a_ready_window().await?;
+        app.browser.press("Shopping").await?;
+        app.browser.sees("buy by").await?;
+        app.browser.press("The shop has another piece").await?;
+        app.browser.sees("What does the shop have?").await?;
+        tap(app, "Frozen").await?;
+        app.browser.press("Take this piece").await?;
+        app.browser.sees("frozen:").await?;
+        app.browser
+            .execute("document.querySelector('.buy details').open = true", vec![])
+            .await?;
+        tap(app, "On the counter").await?;
+        app.browser.sees("while the inside is still frozen").await?;
+        app.browser
+            .until("return !document.querySelector('.buy input[type=radio]:checked')?.closest('label').textContent.includes('counter')")
+            .await?;
+        Ok(())
+    });
+}

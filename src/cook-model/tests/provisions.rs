@@ -1,18 +1,23 @@
 //! What must hold for every plan: more guests never buy less, nothing is ever short, changes stay where they are.
 
-use cook_model::handover::identity::{CookerId, DishId, PieceId};
+use cook_model::handover::identity::{CookerId, DishId, EntryId, PieceId};
+use cook_model::handover::{Entry, Journal};
 use cook_model::live::Stage;
 use cook_model::meat::CutId;
-use cook_model::plan::outlook::{DishOutlook, DishTimes, Odds, Outlook, TableOutlook, Window};
-use cook_model::plan::{CookerKind, Guests, Intact, Plan};
-use cook_model::provisions::fuel::{FireWeather, Fuel, LearnedFactor, Vessel, rate};
+use cook_model::plan::outlook::{
+    DishOutlook, DishTimes, Odds, Outlook, StepKind, TableOutlook, Window,
+};
+use cook_model::plan::{CookerKind, Guests, Intact, Plan, Situation, Zone, derive};
+use cook_model::provisions::fuel::{
+    FireWeather, Fuel, LearnedFactor, Vessel, fuel_need, learned, rate,
+};
 use cook_model::provisions::shopping::{
     Item, Money, PackKind, Price, PricedBy, Purchase, SoldBy, Working, bill, shopping_list,
 };
 use cook_model::provisions::{
-    Hunger, IN_FRIDGE, Instead, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay, Weights,
-    appetite, equal_pieces, even_out, from_sizes, portions, swap_effect, take_offer, to_buy,
-    wrap_need,
+    Hunger, IN_FRIDGE, Instead, Keeping, Offer, OfferError, Quantity, Roll, Sides, Size, SwapWay,
+    ThawPlace, ThawRefusal, Weights, appetite, burnt, equal_pieces, even_out, from_sizes, keeping,
+    portions, swap_effect, take_offer, to_buy, wrap_need,
 };
 use cook_model::schedule::Lattice;
 use cook_model::units::{Area, Energy, Length, Mass, Power, Temperature, TimeSpan, Volume};
@@ -533,4 +538,180 @@ fn a_piece_stands_in_for_one_of_two_and_the_other_stays() {
     assert_eq!(gone.expect_err("not there"), OfferError::NoSuchPiece);
     let all = take(Instead::All).expect("taken");
     assert_eq!(all.dishes[&dish].pieces.len(), 1);
+}
+
+/// Frozen butts of the supper, thawed in a place of the person's.
+fn frozen(thaw: &str) -> Plan {
+    let mut plan = supper_for(14);
+    let pork = plan.dishes.get_mut(&DishId::new(1, 1)).expect("pork");
+    pork.thaw = serde_json::from_value(json!(thaw)).expect("a place");
+    pork.salt = None;
+    for piece in pork.pieces.values_mut() {
+        piece.frozen = true;
+    }
+    plan
+}
+
+fn derived(plan: &Plan, hours_before: f64) -> (Outlook, cook_model::units::Moment) {
+    let now = plan.serving.moment() - TimeSpan::from_hours(hours_before);
+    let situation = Situation::new(now, Zone::fixed(3600));
+    (derive(plan, &situation, 8), now)
+}
+
+#[test]
+fn frozen_pieces_thaw_by_the_printed_rates_and_never_on_the_counter() {
+    let pork = DishId::new(1, 1);
+    let step = |outlook: &Outlook, kind| {
+        let found = outlook
+            .steps
+            .iter()
+            .find(|step| step.dish == Some(pork) && step.kind == kind);
+        found.expect("a step").when.likely()
+    };
+    let plan = frozen("fridge");
+    let (outlook, now) = derived(&plan, 200.0);
+    let kept = keeping(&plan, &outlook, pork, now).expect("before it goes on");
+    let of = |kept: &Keeping, wanted| {
+        let mut ways = kept.thaw.iter();
+        let way = ways.find(|(place, _)| *place == wanted);
+        way.expect("a way").1
+    };
+    assert!(matches!(
+        of(&kept, ThawPlace::Counter),
+        Err(ThawRefusal::Counter)
+    ));
+    let fridge = of(&kept, ThawPlace::Fridge).expect("time enough");
+    assert_eq!(kept.buy.latest, fridge.begins);
+    // A day for every 4 lb at the longest, 8.4 lb.
+    assert!((fridge.most.hours() - 24.0 * 3.8 / 0.453_592_37 / 4.0).abs() < 1e-6);
+    assert!(step(&outlook, StepKind::Thaw) <= fridge.begins);
+
+    let plan = frozen("cold_water");
+    let (outlook, now) = derived(&plan, 200.0);
+    let kept = keeping(&plan, &outlook, pork, now).expect("before it goes on");
+    let water = of(&kept, ThawPlace::ColdWater).expect("time enough");
+    assert!(water.cook_at_once && water.most.hours() < 5.0);
+    let thawing = step(&outlook, StepKind::On) - step(&outlook, StepKind::Thaw);
+    // Out of the water it is salted, rubbed and put on at once.
+    assert!(
+        thawing - water.most < TimeSpan::from_hours(2.0),
+        "{thawing:?}"
+    );
+}
+
+#[test]
+fn fresh_meat_is_bought_while_it_keeps() {
+    let plan = supper_for(14);
+    let (outlook, now) = derived(&plan, 200.0);
+    for dish in [1, 2].map(|random| DishId::new(1, random)) {
+        let kept = keeping(&plan, &outlook, dish, now).expect("before it goes on");
+        assert!(kept.thaw.is_empty());
+        let earliest = kept.buy.earliest.expect("fresh");
+        assert!(earliest < kept.buy.latest && kept.buy.latest <= kept.wanted);
+    }
+    assert_eq!(keeping(&plan, &outlook, DishId::new(1, 3), now), None);
+}
+
+#[test]
+fn what_a_fire_was_fed_teaches_the_next_cook() {
+    let plan = supper_for(14);
+    let (offset, kettle) = (CookerId::new(1, 1), CookerId::new(1, 2));
+    let on = plan.serving.moment() - TimeSpan::from_hours(12.0);
+    let cook = |kilograms: f64, told_off: bool| {
+        let mut events = vec![(0.0, json!({"is": "on", "dish": DishId::new(1, 1)}))];
+        events.extend((1..=10).map(|hour| {
+            let fed = json!({"is": "fed", "cooker": offset, "fuel": kilograms / 10.0});
+            (f64::from(hour), fed)
+        }));
+        if told_off {
+            events.push((10.0, json!({"is": "off", "dish": DishId::new(1, 1)})));
+        }
+        let mut journal = Journal::default();
+        for (number, (hours, event)) in (1..).zip(events) {
+            let at = on + TimeSpan::from_hours(hours);
+            let entry =
+                json!({"at": at, "logged": at, "replica": "0000000000000001", "event": event});
+            let entry: Entry = serde_json::from_value(entry).expect("an entry");
+            journal.0.insert(EntryId::new(number, 0), entry);
+        }
+        journal
+    };
+    let after = |journal: &Journal| learned(&plan, [(&plan, journal)].into_iter());
+    let modelled = fuel_need(&burnt(&plan, &cook(6.0, true), offset).expect("it is over"));
+    let modelled = modelled.likely.number();
+    let usual = LearnedFactor::default().likely();
+    let more = after(&cook(2.0 * modelled, true));
+    let less = after(&cook(0.7 * modelled, true));
+    assert!(more[&offset].likely() > usual && usual > less[&offset].likely());
+    assert_eq!(more[&offset].cooks, 1);
+    assert!(
+        !more.contains_key(&kettle),
+        "nothing was told of the kettle"
+    );
+    assert!(after(&cook(6.0, false)).is_empty(), "it is not off yet");
+    // A copy of the plan has the same cookers; so has another plan in which they have the same name.
+    let amount = |learned: &BTreeMap<CookerId, LearnedFactor>| {
+        let outlook = outlook(&plan, 9.0);
+        let list = shopping_list(&plan, Some(&outlook), learned);
+        let wood = list.lines.iter().find(|line| line.item == Item::Wood);
+        wood.and_then(|line| line.worked_out)
+            .expect("wood")
+            .number()
+    };
+    assert!(amount(&more) > amount(&less));
+}
+
+proptest! {
+    #[test]
+    fn no_line_asks_for_less_when_every_piece_grows(by in 1.02_f64..1.8, paper in 0.3_f64..1.2) {
+        let mut small = supper_for(14);
+        small.supplies.paper_width = Length::from_metres(paper);
+        small.supplies.binder = 0.1;
+        small.appetite.leftovers = Mass::from_kilograms(1.0);
+        let mut large = small.clone();
+        for dish in large.dishes.values_mut() {
+            for piece in dish.pieces.values_mut() {
+                piece.mass = piece.mass * by;
+            }
+        }
+        let list = |plan: &Plan| shopping_list(plan, Some(&outlook(plan, 9.0)), &BTreeMap::new());
+        let (small, large) = (list(&small), list(&large));
+        prop_assert_eq!(small.lines.len(), large.lines.len());
+        for (before, after) in small.lines.iter().zip(&large.lines) {
+            let (before, after) = (before.worked_out, after.worked_out);
+            let number = |amount: Option<Quantity>| amount.map_or(0.0, |amount| amount.number());
+            prop_assert!(number(after) >= number(before) - 1e-9, "{:?} {:?}", before, after);
+        }
+    }
+
+    #[test]
+    fn what_is_handed_over_with_what_is_there_is_never_short(already in 0.0_f64..30.0, holds in 0.05_f64..20.0) {
+        let mut plan = supper_for(14);
+        let kilograms = |number| Quantity::Mass(Mass::from_kilograms(number));
+        plan.purchases.insert(Item::Salt, Purchase {
+            already: Some(kilograms(already)),
+            sold_by: Some(SoldBy::packs(PackKind::Pack, kilograms(holds))),
+            ..Purchase::default()
+        });
+        let list = shopping_list(&plan, None, &BTreeMap::new());
+        let salt = list.lines.iter().find(|line| line.item == Item::Salt).expect("salt");
+        let (wanted, bought) = (salt.wanted.expect("known"), salt.to_buy.expect("known"));
+        prop_assert!(already + bought.amount.number() >= wanted.number() * (1.0 - 1e-6));
+    }
+
+    #[test]
+    fn every_offer_that_is_taken_can_be_reckoned_with(
+        kilograms in 1.9_f64..8.0, count in 1_u32..6, in_two in any::<bool>(), one in any::<bool>(),
+    ) {
+        let plan = supper_for(14);
+        let dish = DishId::new(1, 1);
+        let offer = Offer { count, ..butt(kilograms) };
+        let way = if in_two { SwapWay::CutInTwo } else { SwapWay::Whole };
+        let instead = if one { Instead::OneOf { piece: PieceId::new(1, 1) } } else { Instead::All };
+        let taken = take_offer(&plan, dish, &offer, way, instead, PieceId::new(2, 2)).expect("taken");
+        prop_assert!(cook_model::plan::check(&taken, plan.serving.moment() - TimeSpan::from_hours(90.0)).is_empty());
+        let mass: f64 = taken.dishes[&dish].pieces.values().map(|piece| piece.mass.kilograms() * f64::from(piece.count)).sum();
+        let expected = kilograms * f64::from(count) + if one { 3.8 } else { 0.0 };
+        prop_assert!((mass - expected).abs() < 1e-9);
+    }
 }

@@ -1,5 +1,6 @@
 //! Provisions against published yields, salt diffusion and shop practice.
 
+mod amounts;
 mod convection;
 mod fuel;
 mod losses;

@@ -97,24 +97,20 @@ pub fn demo(serving: Serving, mut fresh: impl FnMut() -> (u64, u128)) -> Plan {
                 most: TimeSpan::from_minutes(20.0),
                 place: OwnPlace::Cooker,
             },
-            note: "18 cobs".to_owned(),
             ..cut("Corn", "")
         },
     ];
     let butt = piece(2, 3.8, Some(110.0), Intact::Yes);
     let lamb = piece(1, 2.6, Some(90.0), Intact::Yes);
     let sausage = piece(18, 0.08, None, Intact::No);
-    for (mut dish, piece) in dishes
-        .into_iter()
-        .zip([Some(butt), Some(lamb), Some(sausage), None])
-    {
+    let cob = piece(18, 0.25, None, Intact::Unknown);
+    for (mut dish, mut piece) in dishes.into_iter().zip([butt, lamb, sausage, cob]) {
         dish.order = place.next();
-        dish.cooker = Some(if piece.is_some() { offset } else { kettle });
-        if let Some(mut piece) = piece {
-            piece.order = place.next();
-            let (wall, random) = fresh();
-            dish.pieces.insert(PieceId::new(wall, random), piece);
-        }
+        let own = matches!(dish.food, Food::Own { .. });
+        dish.cooker = Some(if own { kettle } else { offset });
+        piece.order = place.next();
+        let (wall, random) = fresh();
+        dish.pieces.insert(PieceId::new(wall, random), piece);
         let (wall, random) = fresh();
         plan.dishes.insert(DishId::new(wall, random), dish);
     }

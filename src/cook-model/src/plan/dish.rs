@@ -29,6 +29,9 @@ pub struct Dish {
     /// Core temperature at which it is done, or near which it is probed for tenderness.
     #[serde(default)]
     pub target: Option<Temperature>,
+    /// Where its frozen pieces thaw. None: in the fridge.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub thaw: Option<Thawing>,
     /// Salt ahead of the cook.
     #[serde(default)]
     pub salt: Option<SaltAhead>,
@@ -67,6 +70,7 @@ impl Dish {
             pit: None,
             pieces: BTreeMap::new(),
             target: None,
+            thaw: None,
             salt: None,
             wrap: None,
             spray: None,
@@ -164,6 +168,17 @@ pub enum Intact {
     /// Not asked yet, or not known.
     #[default]
     Unknown,
+}
+
+/// Where frozen pieces thaw. There is no other place: the counter is never planned.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Thawing {
+    /// In the fridge, for days.
+    #[default]
+    Fridge,
+    /// Under cold water that is changed every half hour; then it is cooked at once.
+    ColdWater,
 }
 
 /// Salt ahead of the cook.

@@ -4,8 +4,8 @@ use super::hands;
 use super::member::After;
 use super::outlook::{Assumption, FindingKind};
 use super::{
-    BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, Plan, SaltAhead, Wrap,
-    WrapWhen, in_order,
+    BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, Plan, SaltAhead, Thawing,
+    Wrap, WrapWhen, in_order,
 };
 use crate::handover::identity::{DishId, PieceId};
 use crate::meat::{Cut, CutId, Make};
@@ -295,6 +295,8 @@ fn salting<'a>(cut: &Cut, dish: &Dish, pieces: impl Iterator<Item = &'a Piece>) 
         .map(|piece| piece.mass.kilograms())
         .fold(0.0, f64::max);
     let (least, liked, most) = match (dish.salt, cut.make) {
+        // Thawed under water it is cooked at once, and so salted as it goes on.
+        (None, Make::WholeMuscle | Make::Poultry) if thaws_in_water(dish) => hours(0.0, 0.0, 1.0),
         (Some(told), _) => about(told.ahead),
         (None, Make::Ground | Make::Fish) => return None,
         (None, Make::WholeMuscle | Make::Poultry) if heaviest > 2.0 => hours(12.0, 16.0, 24.0),
@@ -316,6 +318,10 @@ fn salting<'a>(cut: &Cut, dish: &Dish, pieces: impl Iterator<Item = &'a Piece>) 
         most,
         amount,
     })
+}
+
+fn thaws_in_water(dish: &Dish) -> bool {
+    dish.thaw == Some(Thawing::ColdWater) && dish.pieces.values().any(|piece| piece.frozen)
 }
 
 const fn hours(least: f64, liked: f64, most: f64) -> (TimeSpan, TimeSpan, TimeSpan) {

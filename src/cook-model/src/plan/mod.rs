@@ -43,8 +43,8 @@ pub use currency::{Currency, NotACurrency};
 pub use demo::demo;
 pub use derive::{Planner, SEED, derive, levers, pulls};
 pub use dish::{
-    BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray, Wrap,
-    WrapWhen,
+    BasisOfWeight, Cover, Dish, Food, HoldPlace, Intact, OwnPlace, Piece, SaltAhead, Spray,
+    Thawing, Wrap, WrapWhen,
 };
 pub use gathering::{Appetite, Audience, Guests, Place, Serving, Zone, ZoneChange};
 pub use mark::{Mark, marks};

@@ -5,11 +5,16 @@ use super::fuel::{
 };
 use super::weights::dish_weights;
 use crate::handover::identity::CookerId;
+use crate::handover::{Event, Journal, KnownEvent};
+use crate::meat::CutId;
 use crate::plan::outlook::{DishTimes, Outlook, StepKind};
 use crate::plan::{Cooker, Dish, Food, OwnPlace, Plan, in_order};
 use crate::units::{Energy, Moment, Temperature, TimeSpan};
 use serde::Serialize;
 use std::collections::BTreeMap;
+
+/// Meat goes on from the fridge.
+const FRIDGE: Temperature = Temperature::from_celsius(4.0);
 
 /// What a cooker burns.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -95,6 +100,91 @@ fn burn(
     })
 }
 
+/// The fire of a cook that is over, by its journal: from the first dish on to the last one off, with nothing learned. None
+/// while a dish that went on this cooker is not known to be off, and for a cooker that is not fed.
+#[must_use]
+pub fn burnt(plan: &Plan, journal: &Journal, id: CookerId) -> Option<Burn> {
+    let cooker = plan.cookers.get(&id)?;
+    let (mut first, mut last) = (None::<Moment>, None::<Moment>);
+    let mut meat = Energy::ZERO;
+    for (dish_id, dish) in plan
+        .dishes
+        .iter()
+        .filter(|(_, dish)| dish.cooker == Some(id))
+    {
+        let Some(on) = told(
+            journal,
+            |event| matches!(event, KnownEvent::On { dish } if dish == dish_id),
+        ) else {
+            continue;
+        };
+        let off = told(
+            journal,
+            |event| matches!(event, KnownEvent::Off { dish } | KnownEvent::MovedToOven { dish, .. } if dish == dish_id),
+        )?;
+        first = Some(first.map_or(on, |first| first.min(on)));
+        last = Some(last.map_or(off, |last| last.max(off)));
+        meat += heat_by_habit(dish);
+    }
+    let lasts = last? - first?;
+    let pit = told_pit(journal, id).or_else(|| Some(cooker.programme.first()?.set))?;
+    (lasts > TimeSpan::ZERO).then_some(())?;
+    Some(Burn {
+        kind: cooker.kind,
+        vessel: vessel(cooker)?,
+        fuel: cooker.burns()?,
+        weather: FireWeather::from(&plan.place),
+        stretches: vec![Stretch { pit, lasts }],
+        longer: 1.0,
+        meat,
+        learned: LearnedFactor::NONE,
+    })
+}
+
+/// When something happened last.
+fn told(journal: &Journal, of: impl Fn(&KnownEvent) -> bool) -> Option<Moment> {
+    let entries = journal.standing().filter_map(|(_, entry)| {
+        let Event::Known(event) = &entry.event else {
+            return None;
+        };
+        of(event).then_some(entry.at)
+    });
+    entries.max()
+}
+
+/// The mean of the pit readings that nobody doubted. None where there are fewer than three: the programme says more.
+fn told_pit(journal: &Journal, id: CookerId) -> Option<Temperature> {
+    let (mut sum, mut readings) = (0.0, 0_u32);
+    for (_, entry) in journal.standing() {
+        if let Event::Known(KnownEvent::Pit {
+            cooker,
+            reading,
+            doubtful: false,
+            ..
+        }) = &entry.event
+            && *cooker == id
+        {
+            sum += reading.celsius();
+            readings += 1;
+        }
+    }
+    (readings >= 3).then(|| Temperature::from_celsius(sum / f64::from(readings)))
+}
+
+/// What the meat takes without a forecast: to its usual target, with a third lost on the way (common practice for large
+/// cuts). It is a small part of what a fire burns.
+fn heat_by_habit(dish: &Dish) -> Energy {
+    let cut = match &dish.food {
+        Food::Cut { cut } => cut.parse::<CutId>().ok(),
+        Food::Own { .. } => None,
+    };
+    let (Some(cut), Some(weights)) = (cut, dish_weights(dish)) else {
+        return Energy::ZERO;
+    };
+    let target = dish.target.unwrap_or_else(|| cut.cut().default_target());
+    meat_heat(weights.trimmed, 0.33, FRIDGE, target)
+}
+
 fn vessel(cooker: &Cooker) -> Option<Vessel> {
     let vessel = Vessel::for_grate(cooker.kind, cooker.grate)?;
     Some(match cooker.chamber {
@@ -107,8 +197,7 @@ fn heat_of(dish: &Dish, times: &DishTimes) -> Energy {
     let (Some(weights), Some(target)) = (dish_weights(dish), times.target) else {
         return Energy::ZERO;
     };
-    let fridge = Temperature::from_celsius(4.0);
-    meat_heat(weights.trimmed, times.loss[1], fridge, target)
+    meat_heat(weights.trimmed, times.loss[1], FRIDGE, target)
 }
 
 /// From the first dish on to the last one off.

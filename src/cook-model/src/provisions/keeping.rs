@@ -1,6 +1,7 @@
 //! When to buy, how to thaw, and how long raw meat keeps.
 
 use crate::meat::{CutId, Make};
+use crate::plan::Thawing;
 use crate::safety::{ThawSpan, keeps_raw, keeps_thawed, thaw_in_cold_water, thaw_in_fridge};
 use crate::units::{Mass, Moment, TimeSpan};
 use serde::{Deserialize, Serialize};
@@ -18,8 +19,23 @@ pub enum ThawPlace {
     Counter,
 }
 
+impl ThawPlace {
+    /// All, the refused one last.
+    pub const ALL: [Self; 3] = [Self::Fridge, Self::ColdWater, Self::Counter];
+}
+
+impl From<Thawing> for ThawPlace {
+    fn from(thawing: Thawing) -> Self {
+        match thawing {
+            Thawing::Fridge => Self::Fridge,
+            Thawing::ColdWater => Self::ColdWater,
+        }
+    }
+}
+
 /// Why a way of thawing is refused, and what to do instead.
-#[derive(Clone, Copy, Debug, PartialEq, Error)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Error)]
+#[serde(tag = "why", rename_all = "snake_case")]
 pub enum ThawRefusal {
     /// Never on the counter.
     #[error(

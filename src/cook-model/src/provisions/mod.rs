@@ -8,6 +8,7 @@ mod cold_and_hot_box;
 mod counting;
 mod fires;
 pub mod fuel;
+mod keep_plan;
 mod keeping;
 mod offer;
 mod pans;
@@ -27,7 +28,8 @@ mod wrapping;
 
 pub use coating::{BINDER, CoatingRate, RUB, rubbed_surface};
 pub use cold_and_hot_box::{HotBox, hot_box, ice_to_chill, ice_to_keep_cold};
-pub use fires::{FireNeed, fires};
+pub use fires::{FireNeed, burnt, fires};
+pub use keep_plan::{Keeping, keeping};
 pub use keeping::{BuyWindow, Frozen, Thaw, ThawPlace, ThawRefusal, buy_fresh, buy_frozen, thaw};
 pub use offer::{Instead, Offer, OfferError, SwapWay, mass_per_bone};
 pub use pans::{drip_pans, serving_pans};

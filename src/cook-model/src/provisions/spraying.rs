@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 
 /// Litres on each square metre in one round, what misses included. Common practice: a butt of 4 kg takes a small shot
 /// glass (30 ml), a generous hand twice that.
-const LITRES_PER_SQUARE_METRE: f64 = 0.15;
+const LITRES_PER_SQUARE_METRE: f64 = 0.21;
 
 /// Rounds and volume.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]

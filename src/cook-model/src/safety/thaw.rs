@@ -4,7 +4,7 @@ use crate::meat::{CutId, Kind, Make};
 use crate::units::{Mass, TimeSpan};
 
 /// The shortest and the longest time that the published rates give.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, serde::Serialize)]
 pub struct ThawSpan {
     /// Shortest.
     pub least: TimeSpan,

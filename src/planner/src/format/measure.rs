@@ -42,6 +42,8 @@ pub enum Measure {
     Count,
     /// Volume of something in a bottle, m³.
     Volume,
+    /// Volume of a box, m³.
+    LargeVolume,
     /// Length of something from a roll, m.
     RollLength,
     /// Current, J, shown in kWh.
@@ -79,7 +81,8 @@ impl Measure {
     pub fn of(quantity: Quantity, units: Units) -> Self {
         match quantity {
             Quantity::Mass(mass) => Self::for_mass(mass, units),
-            Quantity::Volume(_) => Self::Volume,
+            Quantity::Volume(volume) if volume.litres() < 4.0 => Self::Volume,
+            Quantity::Volume(_) => Self::LargeVolume,
             Quantity::Length(_) => Self::RollLength,
             Quantity::Count(_) => Self::Count,
             Quantity::Energy(_) => Self::Current,
@@ -189,6 +192,21 @@ impl Measure {
                 0,
                 |m3| Volume::from_cubic_metres(m3).millilitres() / 29.573_529_562_5,
                 |oz| Volume::from_millilitres(oz * 29.573_529_562_5).cubic_metres(),
+            ),
+            // A US quart is 0.946352946 l (exact by definition).
+            Self::LargeVolume if pounds => scale(
+                "qt",
+                1.0,
+                0,
+                |m3| Volume::from_cubic_metres(m3).litres() / 0.946_352_946,
+                |qt| Volume::from_litres(qt * 0.946_352_946).cubic_metres(),
+            ),
+            Self::LargeVolume => scale(
+                "l",
+                1.0,
+                0,
+                |m3| Volume::from_cubic_metres(m3).litres(),
+                |l| Volume::from_litres(l).cubic_metres(),
             ),
             Self::Volume => scale(
                 "ml",

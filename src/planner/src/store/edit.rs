@@ -49,6 +49,8 @@ pub enum Edit {
     ExtraAdded(String),
     /// A thing of one's own was taken off it.
     ExtraTakenOff(String),
+    /// Habits of the kitchen.
+    Supplies,
     /// The currency of all prices.
     Currency,
     /// A step was moved, and is pinned there.

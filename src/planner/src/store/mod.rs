@@ -9,6 +9,7 @@ mod held_plan;
 mod history;
 mod index;
 mod journal;
+mod lessons;
 mod library;
 mod load;
 pub mod new_things;

@@ -38,6 +38,8 @@ pub const LIKELY: &str = "Mostly";
 /// One in ten is slower.
 pub const MOST: &str = "Seldom more than";
 /// Where a dish of one's own is made.
+pub const HOW_MANY: &str = "How many of it";
+/// Where it is made.
 pub const WHERE_MADE: &str = "Where is it made?";
 
 /// The answers to that.

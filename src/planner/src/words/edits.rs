@@ -33,6 +33,7 @@ pub fn edit(edit: &Edit, plan: &Plan) -> String {
         ),
         Edit::ExtraAdded(name) => format!("{} on the list", or(name, "a thing of your own")),
         Edit::ExtraTakenOff(name) => format!("{} off the list", or(name, "a thing of your own")),
+        Edit::Supplies => "kitchen habits".to_owned(),
         Edit::Currency => "currency".to_owned(),
         Edit::StepMoved(key) | Edit::StepNudged(key) => {
             format!("{} moved", super::steps::named(*key, plan))

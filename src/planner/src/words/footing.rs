@@ -4,6 +4,7 @@ use super::{cookers as kinds, count, gathering, list};
 use crate::format::{Formats, LengthUnit, MassUnit, TemperatureScale, Units};
 use crate::parts::Way;
 use cook_model::plan::{Audience, Cooker, CrewMember, Guests, Place};
+use cook_model::provisions::Sides;
 use cook_model::safety::say;
 
 /// The table.
@@ -59,13 +60,26 @@ pub const GROWN: &str = "Grown";
 /// Children.
 pub const SMALL: &str = "Small";
 
+/// Grown ones who eat more.
+pub const HEARTY: &str = "Of them hearty";
+/// Grown ones who eat less.
+pub const LIGHT: &str = "Of them light";
+/// How much that is.
+pub const HEARTY_NOTE: &str = "Of the grown: a hearty eater counts for a quarter more, a light one for a quarter less (common practice).";
+
 /// Guests at a glance.
 #[must_use]
 pub fn guests(guests: Guests) -> String {
-    match guests.small {
-        0 => format!("{} grown", guests.grown),
-        small => format!("{} grown, {small} small", guests.grown),
-    }
+    let grown = format!("{} grown", guests.grown);
+    let others = [
+        (guests.hearty, "hearty"),
+        (guests.light, "light"),
+        (guests.small, "small"),
+    ];
+    let others = others.into_iter().filter(|(number, _)| *number > 0);
+    others.fold(grown, |said, (number, who)| {
+        format!("{said}, {number} {who}")
+    })
 }
 
 /// Appetite.
@@ -79,6 +93,21 @@ pub fn appetite_note(units: Units) -> String {
         units.scales(),
     )
 }
+/// What else is on the table.
+pub const SIDES: &str = "What else is on the table?";
+/// What a choice does.
+pub const SIDES_NOTE: &str = "A choice fills in the usual amounts; every further meat adds 5 %, at most 20 % (common practice). Change them below.";
+
+/// The answers to it.
+#[must_use]
+pub fn sides() -> Vec<Way<Sides>> {
+    vec![
+        Way::new(Sides::Few, "Bread and pickles"),
+        Way::new(Sides::Some, "Some sides"),
+        Way::new(Sides::Many, "Many sides"),
+    ]
+}
+
 /// Each grown eater.
 pub const EACH_GROWN: &str = "A grown head";
 /// Each small eater.

@@ -4,11 +4,11 @@ use super::{capital, count, gathering, list};
 use crate::format::{Formats, Span, number};
 use cook_model::handover::identity::DishId;
 use cook_model::plan::Plan;
-use cook_model::provisions::fuel::FuelNeed;
+use cook_model::provisions::fuel::{FuelNeed, LearnedFactor};
 use cook_model::provisions::shopping::{
     Aisle, Bill, Item, Line, PackKind, PricedBy, ShopAmount, Working,
 };
-use cook_model::provisions::{Lie, Quantity, SaltAmount};
+use cook_model::provisions::{EvenOut, Lie, Quantity, SaltAmount};
 use cook_model::units::{Area, Length, Mass};
 
 /// The patch of surface for which a rate is told.
@@ -98,6 +98,7 @@ pub fn item(item: Item, plan: &Plan) -> String {
         Item::Foil => "Foil".to_owned(),
         Item::DripPans => "Pans under the meat".to_owned(),
         Item::ServingPans => "Pans to serve from".to_owned(),
+        Item::RestBox => "Box to keep it hot, with towels".to_owned(),
         Item::Wood => "Hardwood splits, dry".to_owned(),
         Item::Lump => "Lump charcoal".to_owned(),
         Item::Briquettes => "Charcoal briquettes".to_owned(),
@@ -154,8 +155,28 @@ pub fn note(line: &Line, formats: &Formats) -> String {
                 parts.push(list(&pieces));
             }
         }
-        (None, _) if matches!(line.item, Item::Extra(_) | Item::OwnDish(_)) => {}
+        (None, _) if matches!(line.item, Item::OwnDish(_)) => {
+            parts.push("how many? Say it with the dish".to_owned());
+        }
+        (None, _) if matches!(line.item, Item::Extra(_)) => {}
         _ => parts.push(WAITS.to_owned()),
+    }
+    if let Some(Working::Wrapped {
+        roll,
+        parts: wrapped,
+    }) = &line.working
+        && wrapped
+            .iter()
+            .any(|(_, _, need)| need.lie == Lie::TooNarrow)
+    {
+        let width = formats.thickness(roll.width);
+        parts.push(format!("a roll of {width} is too narrow"));
+    }
+    if line.item == Item::Binder || line.item == Item::Rub {
+        parts.extend(line.working.as_ref().and_then(|working| match working {
+            Working::Surface { surface, .. } => Some(format!("for {}", formats.area(*surface))),
+            _ => None,
+        }));
     }
     if let Some(already) = line.already {
         parts.push(format!("{} in the house", formats.quantity(already)));
@@ -187,7 +208,12 @@ pub fn working(line: &Line, plan: &Plan, formats: &Formats) -> Vec<String> {
         Some(Working::Salt { parts, teaspoons }) => {
             let mut said: Vec<String> = parts
                 .iter()
-                .map(|part| format!("{}: {}.", dish(part.dish), salt(part.amount, formats)))
+                .map(|part| {
+                    let even = part
+                        .even
+                        .map_or_else(String::new, |even| evens_out(even, formats));
+                    format!("{}: {}.{even}", dish(part.dish), salt(part.amount, formats))
+                })
                 .collect();
             if let Some((fewest, most)) = teaspoons {
                 said.push(format!(
@@ -267,6 +293,16 @@ pub fn working(line: &Line, plan: &Plan, formats: &Formats) -> Vec<String> {
             .iter()
             .map(|(id, need)| format!("{}: {}", cooker(*id, plan), fire(need, formats)))
             .collect(),
+        Some(Working::Held { need }) => vec![
+            format!(
+                "Room for the wrapped pieces and half as much again for towels: {}.",
+                formats.quantity(Quantity::Volume(need.room))
+            ),
+            format!(
+                "Warm it first with {} of hot water, and pour that out (common practice).",
+                formats.quantity(Quantity::Volume(need.hot_water))
+            ),
+        ],
         Some(Working::Ice {
             on_the_way,
             leftovers,
@@ -314,17 +350,41 @@ fn salt(amount: SaltAmount, formats: &Formats) -> String {
     }
 }
 
+/// Salt by diffusion: nine tenths of its share at the centre.
+fn evens_out(even: EvenOut, formats: &Formats) -> String {
+    format!(
+        " The middle has nine tenths of its share after about {}, {} to {} (diffusion in the thickest piece); less time \
+         seasons less deeply.",
+        formats.span(even.usual),
+        formats.span(even.fast),
+        formats.span(even.slow)
+    )
+}
+
 fn fire(need: &FuelNeed, formats: &Formats) -> String {
     let fed = need
         .feed_every
         .map_or_else(String::new, |every| format!(", fed every {}", Span(every)));
     format!(
-        "{} an hour in this weather, {} to start; likely {}, and {} is enough in 18 cooks of 20{fed}.",
+        "{} an hour in this weather by the model, {} to start; likely {}, and {} is enough in 18 cooks of 20{fed}. {}",
         formats.quantity(need.rate),
         formats.quantity(need.start_up),
         formats.quantity(need.likely),
-        formats.quantity(need.have)
+        formats.quantity(need.have),
+        learned(need.learned)
     )
+}
+
+/// How far the model was moved by what was fed.
+fn learned(factor: LearnedFactor) -> String {
+    let times = number(factor.likely(), 2);
+    match factor.cooks {
+        0 => format!("A cooker that taught nothing yet counts {times} times (set by hand)."),
+        cooks => format!(
+            "{} on it taught that it burns {times} times that.",
+            capital(&count(cooks as usize, "cook", "cooks"))
+        ),
+    }
 }
 
 /// What stands beside the price of a plate.

@@ -1,6 +1,7 @@
 //! The piece swap in words: what the shop has, what changes, and what the day does.
 
 use crate::format::{self, Formats, number};
+use crate::reckon::Effort;
 use cook_model::plan::outlook::Odds;
 use cook_model::plan::{Dish, Food, in_order};
 use cook_model::provisions::{OfferError, SwapWay, Weights};
@@ -36,6 +37,17 @@ pub const THE_DAY: &str = "What the day does";
 pub const KEEP_LOOKING: &str = "Keep looking";
 /// Take it.
 pub const TAKE_IT: &str = "Take this piece";
+
+/// How sure the figures are yet.
+#[must_use]
+pub const fn standing(worth: Option<Effort>) -> &'static str {
+    match worth {
+        None => "being worked out",
+        Some(Effort::Rough) => "first estimate",
+        Some(Effort::Fair) => "being worked out in full",
+        Some(Effort::Full) => "",
+    }
+}
 
 /// One of several: `one of 2 of 3.8 kg`.
 #[must_use]

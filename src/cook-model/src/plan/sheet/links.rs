@@ -4,8 +4,8 @@ use super::{place_of_on, tasks::own_anchor};
 use crate::plan::day::{Day, Placed, habit};
 use crate::plan::method::LEAST_SALTING;
 use crate::plan::outlook::{Step, StepKind};
-use crate::plan::{OwnWhen, StepOf, hands, in_order};
-use crate::safety::{out_of_fridge_limit, thaw_in_fridge};
+use crate::plan::{OwnWhen, StepOf, Thawing, hands, in_order};
+use crate::safety::{out_of_fridge_limit, thaw_in_cold_water, thaw_in_fridge};
 use crate::schedule::{Link, Rule};
 use crate::units::TimeSpan;
 
@@ -95,7 +95,11 @@ impl Links<'_> {
         }
         if let Some(thaw) = thaw {
             let frozen = method.all().filter(|piece| piece.frozen);
-            let span = frozen.map(|piece| thaw_in_fridge(method.cut.id, piece.mass).least);
+            let (cut, place) = (method.cut.id, placed.settled.dish.thaw.unwrap_or_default());
+            let span = frozen.map(|piece| match place {
+                Thawing::Fridge => thaw_in_fridge(cut, piece.mass).least,
+                Thawing::ColdWater => thaw_in_cold_water(cut, piece.mass).least,
+            });
             let span = span.reduce(TimeSpan::max).unwrap_or(TimeSpan::ZERO);
             self.add(buy, Some(thaw), TimeSpan::ZERO, Rule::Sequence);
             self.add(

@@ -5,8 +5,8 @@ use crate::plan::day::{Day, Placed};
 use crate::plan::method::{CutMethod, LEAST_SALTING, Salting};
 use crate::plan::outlook::{FindingKind, Gravity, StepKind, Window};
 use crate::plan::up::Stretch;
-use crate::plan::{Piece, hands};
-use crate::safety::{thaw_in_cold_water, thaw_in_fridge};
+use crate::plan::{Piece, Thawing, hands};
+use crate::safety::{keeps_raw, thaw_in_cold_water, thaw_in_fridge};
 use crate::units::{Moment, TimeSpan};
 
 /// Shopping and carrying home.
@@ -69,8 +69,16 @@ pub(super) fn shop(day: &Day<'_>, first_hands: &[(&Placed<'_>, Moment)], made: &
     wanted.sort_by_key(|(_, at)| *at);
     let mut way: Option<Moment> = None;
     for (placed, at) in wanted {
+        // Bought on an earlier way it must still keep until it goes on, by the shorter published figure.
+        let keeps = |way: Moment| {
+            let raw = placed
+                .settled
+                .cut()
+                .map(|method| keeps_raw(method.cut.make));
+            raw.is_none_or(|raw| placed.on - way <= raw.least)
+        };
         let (at, takes) = match way {
-            Some(way) if at <= way + KEEPS => (way, ALONG),
+            Some(way) if at <= way + KEEPS && keeps(way) => (way, ALONG),
             _ => (at, SHOP),
         };
         way = Some(at);
@@ -111,7 +119,8 @@ fn salted(
     salt_at
 }
 
-/// When frozen pieces go into the fridge to thaw, with the longer of the published times. None where nothing is frozen.
+/// When frozen pieces go into the fridge or under cold water to thaw, with the longer of the published times. None where
+/// nothing is frozen.
 fn thawed(
     day: &Day<'_>,
     placed: &Placed<'_>,
@@ -121,13 +130,16 @@ fn thawed(
 ) -> Option<Moment> {
     let frozen = || method.all().filter(|piece| piece.frozen);
     let longest = |time: &dyn Fn(&Piece) -> TimeSpan| frozen().map(time).reduce(TimeSpan::max);
+    let in_water = longest(&|piece| thaw_in_cold_water(method.cut.id, piece.mass).most)?;
     let in_fridge = longest(&|piece| thaw_in_fridge(method.cut.id, piece.mass).most)?;
-    let latest = by - in_fridge;
-    let at = day.crew.by_day(latest, PUT_AWAY);
+    // Out of the water it is cooked at once: it goes in no sooner than it must.
+    let (latest, at) = match placed.settled.dish.thaw.unwrap_or_default() {
+        Thawing::Fridge => (by - in_fridge, day.crew.by_day(by - in_fridge, PUT_AWAY)),
+        Thawing::ColdWater => (by - in_water, by - in_water),
+    };
     let now = day.situation.now;
     if latest < now {
-        let in_water = longest(&|piece| thaw_in_cold_water(method.cut.id, piece.mass).most);
-        let cold_water = in_water.filter(|span| now + *span <= by);
+        let cold_water = Some(in_water).filter(|span| now + *span <= by);
         let gravity = if cold_water.is_some() {
             Gravity::Heed
         } else {

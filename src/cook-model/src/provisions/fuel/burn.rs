@@ -86,6 +86,8 @@ pub struct FuelNeed {
     pub feed_every: Option<TimeSpan>,
     /// Rounds of feeding over the likely cook.
     pub rounds: u32,
+    /// What the cooker taught: in `likely` and `have`, and in how often it is fed.
+    pub learned: LearnedFactor,
 }
 
 /// Heat that a kilogram of fuel leaves in the cooker: its net heating value as far as it burns, less what the smoke
@@ -195,6 +197,7 @@ pub fn fuel_need(burn: &Burn) -> FuelNeed {
             .amount((standing * burn.longer.max(1.0) + start_up) * burn.learned.nine_in_ten()),
         feed_every,
         rounds: feed_every.map_or(0, |every| fitting(lasts / every)),
+        learned: burn.learned,
     }
 }
 

@@ -31,6 +31,13 @@ impl Default for LearnedFactor {
 }
 
 impl LearnedFactor {
+    /// The model as it is: what a cook's fuel is held against.
+    pub const NONE: Self = Self {
+        log: 0.0,
+        spread: 0.0,
+        cooks: 0,
+    };
+
     /// The likely factor.
     #[must_use]
     pub fn likely(&self) -> f64 {

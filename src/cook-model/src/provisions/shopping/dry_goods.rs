@@ -32,8 +32,12 @@ fn salt(dishes: &[(DishId, &Dish)], supplies: &Supplies) -> Option<Draft> {
         .filter_map(|(id, dish)| {
             let rub = rubbed_surface(dish)
                 .map_or(Mass::ZERO, |surface| coating(supplies.rub).on(surface));
-            let (amount, _) = salt_for(dish, rub * supplies.salt_in_rub)?;
-            Some(SaltPart { dish: *id, amount })
+            let (amount, even) = salt_for(dish, rub * supplies.salt_in_rub)?;
+            Some(SaltPart {
+                dish: *id,
+                amount,
+                even,
+            })
         })
         .collect();
     let all: Mass = parts.iter().map(|part| part.amount.salt()).sum();

@@ -1,6 +1,6 @@
 //! Lines for paper, foil, pans and ice, merged over dishes.
 
-use super::super::cold_and_hot_box::{ice_to_chill, ice_to_keep_cold};
+use super::super::cold_and_hot_box::{hot_box, ice_to_chill, ice_to_keep_cold};
 use super::super::pans::{drip_pans, serving_pans};
 use super::super::portions::portions;
 use super::super::quantity::Quantity;
@@ -12,8 +12,8 @@ use super::supplies::Supplies;
 use super::working::Working;
 use crate::handover::identity::DishId;
 use crate::meat::CutId;
-use crate::plan::{Cover, Dish, Food, Plan, Wrap, in_order};
-use crate::units::{Area, Length, Mass};
+use crate::plan::{Cover, Dish, Food, HoldPlace, Plan, Wrap, in_order};
+use crate::units::{Area, Length, Mass, Volume};
 
 pub(super) fn lines(plan: &Plan, supplies: &Supplies) -> Vec<Draft> {
     let dishes = in_order(&plan.dishes, |dish| &dish.order);
@@ -22,6 +22,7 @@ pub(super) fn lines(plan: &Plan, supplies: &Supplies) -> Vec<Draft> {
         wrapping(&dishes, Item::Foil, Cover::Foil, supplies),
         supplies.pans.then(|| under(&dishes)).flatten(),
         supplies.pans.then(|| serving(plan, &dishes)).flatten(),
+        rest_box(&dishes),
     ]
     .into_iter()
     .flatten()
@@ -103,6 +104,27 @@ fn serving(plan: &Plan, dishes: &[(DishId, &Dish)]) -> Option<Draft> {
         dishes: unique(sizes(dishes).map(|(id, ..)| id)),
         amount: Some(Quantity::Count(pans)),
         working: Some(Working::ForCooked { cooked }),
+    })
+}
+
+/// A box for the pieces of all dishes that wait in one: as planned, else as cuts that are cooked to tenderness usually do.
+fn rest_box(dishes: &[(DishId, &Dish)]) -> Option<Draft> {
+    let held: Vec<_> = sizes(dishes)
+        .filter(|(_, dish, cut, ..)| match dish.hold {
+            Some(hold) => hold == HoldPlace::RestBox,
+            None => cut.cut().cooks_to_tenderness(),
+        })
+        .collect();
+    let pieces: Vec<(Size, u32)> = held
+        .iter()
+        .map(|(_, _, _, count, size)| (*size, *count))
+        .collect();
+    let need = hot_box(&pieces);
+    (need.room > Volume::ZERO).then(|| Draft {
+        item: Item::RestBox,
+        dishes: unique(held.iter().map(|(id, ..)| *id)),
+        amount: Some(Quantity::Volume(need.room)),
+        working: Some(Working::Held { need }),
     })
 }
 

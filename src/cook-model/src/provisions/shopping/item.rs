@@ -35,6 +35,8 @@ pub enum Item {
     DripPans,
     /// Pans for the cooked meat.
     ServingPans,
+    /// A box in which the meat waits, hot.
+    RestBox,
     /// Splits of hardwood.
     Wood,
     /// Lump charcoal.
@@ -58,7 +60,7 @@ pub enum Item {
 #[error("“{0}” is not a thing on the list; leave it out, or add it as a thing of your own")]
 pub struct NotAnItem(pub String);
 
-const PLAIN: [(Item, &str); 15] = [
+const PLAIN: [(Item, &str); 16] = [
     (Item::Salt, "salt"),
     (Item::Rub, "rub"),
     (Item::Binder, "binder"),
@@ -67,6 +69,7 @@ const PLAIN: [(Item, &str); 15] = [
     (Item::Foil, "foil"),
     (Item::DripPans, "drip_pans"),
     (Item::ServingPans, "serving_pans"),
+    (Item::RestBox, "rest_box"),
     (Item::Wood, "wood"),
     (Item::Lump, "lump"),
     (Item::Briquettes, "briquettes"),
@@ -84,7 +87,9 @@ impl Item {
             Self::Meat(_) => Aisle::Butcher,
             Self::OwnDish(_) => Aisle::Greengrocer,
             Self::Salt | Self::Rub | Self::Binder | Self::Spray => Aisle::DryGoods,
-            Self::Paper | Self::Foil | Self::DripPans | Self::ServingPans => Aisle::Household,
+            Self::Paper | Self::Foil | Self::DripPans | Self::ServingPans | Self::RestBox => {
+                Aisle::Household
+            }
             Self::Wood
             | Self::Lump
             | Self::Briquettes

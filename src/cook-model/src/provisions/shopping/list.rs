@@ -212,6 +212,7 @@ fn usually_sold(item: Item) -> SoldBy {
         | Item::Binder
         | Item::DripPans
         | Item::ServingPans
+        | Item::RestBox
         | Item::Electricity
         | Item::Extra(_) => SoldBy::Loose,
     }

@@ -1,7 +1,9 @@
 //! How a line was worked out: the figures behind it, for words in any unit.
 
+use super::super::cold_and_hot_box::HotBox;
 use super::super::fuel::FuelNeed;
 use super::super::salt::SaltAmount;
+use super::super::salt_diffusion::EvenOut;
 use super::super::spraying::SprayNeed;
 use super::super::weights::Weights;
 use super::super::wrapping::{Roll, WrapNeed};
@@ -16,6 +18,8 @@ pub struct SaltPart {
     pub dish: DishId,
     /// How much, or why none.
     pub amount: SaltAmount,
+    /// How long it takes until the centre of the thickest piece has nine tenths of its share.
+    pub even: Option<EvenOut>,
 }
 
 /// The figures behind a line.
@@ -82,6 +86,11 @@ pub enum Working {
         fires: Vec<(CookerId, FuelNeed)>,
         /// In all.
         energy: Energy,
+    },
+    /// A box for what waits hot: all dishes that rest in one.
+    Held {
+        /// Room and hot water.
+        need: HotBox,
     },
     /// Ice for the way and for what is left over.
     Ice {

@@ -235,6 +235,7 @@ mod tests {
             pit: None,
             pieces: BTreeMap::from([(piece, piece_of)]),
             target: None,
+            thaw: None,
             salt: None,
             wrap: None,
             spray: None,

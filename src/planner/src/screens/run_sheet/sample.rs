@@ -127,6 +127,7 @@ impl Sample {
             pit: None,
             pieces: BTreeMap::new(),
             target: None,
+            thaw: None,
             salt: None,
             wrap: None,
             spray: None,

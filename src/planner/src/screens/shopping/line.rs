@@ -1,12 +1,14 @@
 //! A line of the list: a tick that stays, and what is behind it at one tap.
 
 use super::Listed;
+use super::keep::{self, Keep};
+use super::packs::Packs;
 use super::swap::LookingFor;
 use crate::device::money;
 use crate::format::{Formats, MassUnit, Measure};
 use crate::parts::{CheckField, NumberField, SelectField};
 use crate::store::{Edit, Store, use_store};
-use crate::words::{shopping as words, swap};
+use crate::words::{keeping as keep_words, shopping as words, swap};
 use cook_model::provisions::Quantity;
 use cook_model::provisions::shopping::{Item, Line, Money, Price, PricedBy, Purchase};
 use leptos::prelude::*;
@@ -18,7 +20,9 @@ pub fn OneLine(
     item: Item,
 ) -> impl IntoView {
     let store = use_store();
-    let Listed { lines, currency } = expect_context();
+    let Listed {
+        lines, currency, ..
+    } = expect_context();
     let line = Memo::new(move |_| {
         lines.with(|lines| lines.iter().find(|line| line.item == item).cloned())
     });
@@ -57,6 +61,18 @@ pub fn OneLine(
         let cost = line.with(|line| line.as_ref()?.cost)?;
         Some(money::say(cost, currency.get()))
     };
+    let dish = match item {
+        Item::Meat(dish) => Some(dish),
+        _ => None,
+    };
+    let keeping = dish.map(keep::of_dish);
+    let buy_by = move || {
+        let formats = store.formats.get();
+        keeping?.with(|keeping| Some(keep_words::buy_by(keeping.as_ref()?, &formats)))
+    };
+    let kept = dish
+        .zip(keeping)
+        .map(|(dish, keeping)| view! { <Keep dish keeping /> });
     let working = move || {
         let (plan, formats) = (store.plan.get()?, store.formats.get());
         let said = line.with(|line| Some(words::working(line.as_ref()?, &plan, &formats)))?;
@@ -81,13 +97,14 @@ pub fn OneLine(
                     <span>
                         <span class="name">{name}</span>
                         <span class="note">{say(words::note)}</span>
+                        <span class="note">{buy_by}</span>
                     </span>
                     <span class="num amt">
                         {say(words::amount)}
                         <span class="price">{cost}</span>
                     </span>
                 </summary>
-                <div class="edit">{working} <Changes item line /></div>
+                <div class="edit">{kept} {working} <Changes item line /></div>
             </details>
             <Show when=move || swappable && !ticked.get() && !left_out.get()>
                 <button type="button" class="btn bare swap-key no-print" on:click=look>{swap::ANOTHER_PIECE}</button>
@@ -97,7 +114,7 @@ pub fn OneLine(
 }
 
 /// Changes what the person says about a line.
-fn edit(store: Store, item: Item, change: impl Fn(&mut Purchase)) {
+pub(super) fn edit(store: Store, item: Item, change: impl Fn(&mut Purchase)) {
     match item {
         Item::Extra(id) => store.edit(Edit::Extra(id), |plan| {
             if let Some(extra) = plan.extras.get_mut(&id) {
@@ -257,6 +274,7 @@ fn Changes(
                 value=Signal::derive(move || words::priced_by(by.get()).to_owned())
                 on_change=choose_by
             />
+            {(!own).then(|| view! { <Packs item line /> })}
         </div>
         {(!own).then(|| view! {
             <CheckField

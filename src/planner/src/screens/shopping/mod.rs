@@ -1,7 +1,10 @@
 //! Shopping: what it costs, the list by aisle, and things of one's own.
 
+pub mod habits;
+pub mod keep;
 pub mod line;
 pub mod own;
+pub mod packs;
 pub mod send;
 pub mod swap;
 
@@ -9,9 +12,12 @@ use crate::device::money;
 use crate::parts::{LastLine, SafeLine, SelectField};
 use crate::store::{Edit, use_store};
 use crate::words::shopping as words;
+use cook_model::handover::identity::CookerId;
 use cook_model::plan::Currency;
+use cook_model::provisions::fuel::LearnedFactor;
 use cook_model::provisions::portions;
 use cook_model::provisions::shopping::{Aisle, Item, Line, ShoppingList, bill, shopping_list};
+use habits::Habits;
 use leptos::prelude::*;
 use line::OneLine;
 use own::OwnThing;
@@ -24,12 +30,14 @@ use swap::{LookingFor, SwapSlip};
 pub(crate) struct Listed {
     pub(crate) lines: Memo<Vec<Line>>,
     pub(crate) currency: Memo<Currency>,
+    pub(crate) learned: Memo<BTreeMap<CookerId, LearnedFactor>>,
 }
 
 /// The screen.
 #[component]
 pub fn Shopping() -> impl IntoView {
     let store = use_store();
+    let learned = store.learned();
     let lines = Memo::new(move |_| {
         let Some(plan) = store.plan.get() else {
             return Vec::new();
@@ -38,13 +46,17 @@ pub fn Shopping() -> impl IntoView {
         let outlook = forecast
             .outlook
             .filter(|_| forecast.of == store.open_id.get());
-        shopping_list(&plan, outlook.as_deref(), &BTreeMap::new()).lines
+        shopping_list(&plan, outlook.as_deref(), &learned.get()).lines
     });
     let currency = Memo::new(move |_| {
         let said = store.plan.with(|plan| plan.as_ref()?.currency);
         said.unwrap_or_else(money::usual)
     });
-    provide_context(Listed { lines, currency });
+    provide_context(Listed {
+        lines,
+        currency,
+        learned,
+    });
     let looking = RwSignal::new(None);
     provide_context(LookingFor(looking));
     let slip = move || looking.get().map(|dish| view! { <SwapSlip dish /> });
@@ -58,6 +70,7 @@ pub fn Shopping() -> impl IntoView {
             </Show>
             <OwnThing />
             <SendList />
+            <Habits />
             <CurrencyField />
         </main>
         {slip}
@@ -69,7 +82,9 @@ pub fn Shopping() -> impl IntoView {
 #[component]
 fn CostPlate() -> impl IntoView {
     let store = use_store();
-    let Listed { lines, currency } = expect_context();
+    let Listed {
+        lines, currency, ..
+    } = expect_context();
     let sums = Memo::new(move |_| {
         let plan = store.plan.get()?;
         let list = ShoppingList { lines: lines.get() };

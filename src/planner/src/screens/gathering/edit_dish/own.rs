@@ -1,11 +1,12 @@
 //! A dish of one's own: minutes with a spread, and where it is made.
 
 use super::DishHandle;
+use crate::device::ids::Ids;
 use crate::format::Measure;
 use crate::parts::{Asked, Choice, NumberField};
 use crate::words::dish_form as words;
-use cook_model::plan::{Dish, Food, OwnPlace};
-use cook_model::units::TimeSpan;
+use cook_model::plan::{BasisOfWeight, Dish, Food, Intact, Order, OwnPlace, Piece};
+use cook_model::units::{Mass, TimeSpan};
 use leptos::prelude::*;
 
 /// The three times, in the order of the plan.
@@ -35,6 +36,36 @@ fn set_time(dish: &mut Dish, which: usize, seconds: f64) {
     }
 }
 
+/// So many of it: cobs, potatoes. What one weighs is not asked.
+fn set_number(dish: &mut Dish, number: u32) {
+    let first = dish.pieces.keys().next().copied();
+    dish.pieces.clear();
+    if number > 0 {
+        let piece = Piece {
+            order: Order::default(),
+            count: number.min(200),
+            mass: Mass::from_grams(250.0),
+            weighed: BasisOfWeight::Bought,
+            thickness: None,
+            intact: Intact::Unknown,
+            frozen: false,
+        };
+        dish.pieces
+            .insert(first.unwrap_or_else(|| Ids.piece()), piece);
+    }
+}
+
+/// A typed number of things, to the nearest whole one.
+fn whole(number: f64) -> u32 {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a saturating cast after rounding"
+    )]
+    let whole = number.round() as u32;
+    whole
+}
+
 /// Times and place.
 #[component]
 pub fn OwnTimes() -> impl IntoView {
@@ -44,6 +75,11 @@ pub fn OwnTimes() -> impl IntoView {
         Food::Own { place, .. } => place,
         Food::Cut { .. } => OwnPlace::Cooker,
     });
+    let number = handle.read(|dish| {
+        let counts = dish.pieces.values().map(|piece| piece.count);
+        f64::from(counts.fold(0, u32::saturating_add))
+    });
+    let number = Signal::derive(move || number.get().filter(|number| *number > 0.0));
     let field = move |which: usize, label: &str| {
         view! {
             <NumberField
@@ -62,6 +98,13 @@ pub fn OwnTimes() -> impl IntoView {
             </div>
             <Asked wrong=handle.wrong_at("food") />
         </fieldset>
+        <NumberField
+            label=Signal::stored(words::HOW_MANY.to_owned())
+            measure=Signal::stored(Measure::Count)
+            value=number
+            on_change=move |number: f64| handle.edit(|dish| set_number(dish, whole(number)))
+            on_clear=move |()| handle.edit(|dish| dish.pieces.clear())
+        />
         <Choice
             label=Signal::stored(words::WHERE_MADE.to_owned())
             ways=Signal::stored(words::own_places())

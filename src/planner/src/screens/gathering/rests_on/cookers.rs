@@ -1,5 +1,6 @@
 //! What it is cooked on, how much room it has, and how hot it is run.
 
+use super::fire::FireFields;
 use super::pit_steps::PitSteps;
 use super::read;
 use crate::device::ids::Ids;
@@ -151,6 +152,7 @@ fn OneCooker(
                 />
             </div>
             <PitSteps cooker=id />
+            <FireFields cooker=id />
             <p class="note">{used}</p>
             <button type="button" class="btn" on:click=remove>{words::REMOVE_COOKER}</button>
         </div>

@@ -2,10 +2,11 @@
 
 use super::read;
 use crate::format::Measure;
-use crate::parts::{Asked, Footing, NumberField};
+use crate::parts::{Asked, Choice, Footing, NumberField};
 use crate::store::{Edit, use_store};
 use crate::words::footing as words;
-use cook_model::plan::{Appetite, Guests};
+use cook_model::plan::{Appetite, Food, Guests};
+use cook_model::provisions::{Hunger, Sides, appetite as usual_appetite};
 use cook_model::units::Mass;
 use leptos::prelude::*;
 
@@ -40,7 +41,20 @@ pub fn GuestsRow() -> impl IntoView {
                     value=one(|guests| guests.small)
                     on_change=move |number| set(|guests, number| guests.small = number, number)
                 />
+                <NumberField
+                    label=Signal::stored(words::HEARTY.to_owned())
+                    measure=Signal::stored(Measure::Count)
+                    value=one(|guests| guests.hearty)
+                    on_change=move |number| set(|guests, number| guests.hearty = number, number)
+                />
+                <NumberField
+                    label=Signal::stored(words::LIGHT.to_owned())
+                    measure=Signal::stored(Measure::Count)
+                    value=one(|guests| guests.light)
+                    on_change=move |number| set(|guests, number| guests.light = number, number)
+                />
             </div>
+            <p class="note">{words::HEARTY_NOTE}</p>
             <Asked wrong=store.wrong_at("guests") />
         </Footing>
     }
@@ -62,6 +76,33 @@ pub fn AppetiteRow() -> impl IntoView {
         let formats = store.formats.get();
         appetite.get().map(|appetite| formats.mass(part(&appetite)))
     };
+    let meats = read(|plan| {
+        let cuts = plan.dishes.values();
+        cuts.filter(|dish| matches!(dish.food, Food::Cut { .. }))
+            .count()
+    });
+    let usual = move |sides| {
+        let meats = u32::try_from(meats.get().unwrap_or(1)).unwrap_or(u32::MAX);
+        usual_appetite(sides, Hunger::Usual, meats)
+    };
+    let sides = move || {
+        let now = appetite.get()?;
+        let mut all = [Sides::Few, Sides::Some, Sides::Many].into_iter();
+        all.find(|sides| {
+            let usual = usual(*sides);
+            (usual.grown - now.grown).grams().abs() < 0.5
+                && (usual.small - now.small).grams().abs() < 0.5
+        })
+    };
+    let by_sides = move |sides| {
+        let usual = usual(sides);
+        store.edit(Edit::Appetite, |plan| {
+            plan.appetite = Appetite {
+                leftovers: plan.appetite.leftovers,
+                ..usual
+            };
+        });
+    };
     let note = move || {
         let leftovers = appetite
             .get()
@@ -77,6 +118,13 @@ pub fn AppetiteRow() -> impl IntoView {
             asks=store.anything_wrong_in("appetite")
         >
             <p class="note">{move || words::appetite_note(store.formats.get().units)}</p>
+            <Choice
+                label=Signal::stored(words::SIDES.to_owned())
+                ways=Signal::stored(words::sides())
+                chosen=Signal::derive(sides)
+                on_choose=by_sides
+            />
+            <p class="note">{words::SIDES_NOTE}</p>
             <div class="fields">
                 <NumberField
                     label=Signal::stored(words::EACH_GROWN.to_owned())

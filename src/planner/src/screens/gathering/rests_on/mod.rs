@@ -2,6 +2,7 @@
 
 pub mod cookers;
 pub mod crew;
+pub mod fire;
 pub mod guests;
 pub mod pit_steps;
 pub mod place;

@@ -4,20 +4,23 @@ pub mod fields;
 pub mod outcome;
 pub mod ways;
 
+use super::Listed;
 use crate::device::ids::Ids;
 use crate::device::money;
 use crate::parts::Slip;
 use crate::store::{Edit, Store, ToTry, use_store};
 use crate::words::{dishes, swap as words};
-use cook_model::handover::identity::{DishId, PieceId};
+use cook_model::handover::identity::{CookerId, DishId, PieceId};
 use cook_model::meat::CutId;
 use cook_model::plan::outlook::{DishTimes, StepKind};
 use cook_model::plan::{Food, Plan, StepKey, in_order};
+use cook_model::provisions::fuel::LearnedFactor;
 use cook_model::provisions::shopping::Item;
 use cook_model::provisions::{Instead, Offer, OfferError, SwapWay, Weights, take_offer};
 use fields::OfferFields;
 use leptos::prelude::*;
 use outcome::Outcome;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 use ways::Ways;
 
@@ -34,6 +37,7 @@ pub(super) struct Swap {
     pub(super) instead: RwSignal<Instead>,
     pub(super) chosen: RwSignal<Chosen>,
     pub(super) plans: Memo<Result<Tries, OfferError>>,
+    pub(super) learned: Memo<BTreeMap<CookerId, LearnedFactor>>,
 }
 
 /// What is done with the day.
@@ -102,6 +106,7 @@ impl Swap {
             instead,
             chosen: RwSignal::new(Chosen::Kept),
             plans,
+            learned: expect_context::<Listed>().learned,
         }
     }
 

@@ -7,15 +7,15 @@ use crate::words::swap as words;
 use cook_model::provisions::{SwapEffect, SwapWay, swap_effect};
 use cook_model::units::TimeSpan;
 use leptos::prelude::*;
-use std::collections::BTreeMap;
 
 /// Before and after, without waiting for the forecast.
 pub(super) fn effect(swap: Swap, way: SwapWay) -> Option<SwapEffect> {
     let tries = swap.plans.get().ok()?;
     let plan = swap.store.plan.get()?;
+    let learned = swap.learned.get();
     swap.store.forecast().with(|forecast| {
         let outlook = forecast.outlook.as_deref();
-        swap_effect(&plan, outlook, &BTreeMap::new(), swap.dish, tries.of(way)).ok()
+        swap_effect(&plan, outlook, &learned, swap.dish, tries.of(way)).ok()
     })
 }
 

@@ -4,6 +4,7 @@ use super::outcome::{effect, is_nothing};
 use super::{Chosen, Swap, number};
 use crate::parts::Grain;
 use crate::parts::choice::unique_id;
+use crate::reckon::Effort;
 use crate::screens::gathering::answer_plate::{AxisLabels, TableLine};
 use crate::screens::gathering::scale::Scale;
 use crate::store::{Store, Tried};
@@ -73,7 +74,10 @@ pub fn Ways() -> impl IntoView {
     };
     view! {
         <fieldset class="moves" aria-busy=move || working(store).to_string()>
-            <legend class="head">{words::THE_DAY}</legend>
+            <legend class="head">
+                <span>{words::THE_DAY}</span>
+                <span class="note">{move || words::standing(standing(store))}</span>
+            </legend>
             {choose(Chosen::Kept, whole)}
             {choose(Chosen::Same, same)}
             {choose(Chosen::InTwo, in_two)}
@@ -81,6 +85,15 @@ pub fn Ways() -> impl IntoView {
         </fieldset>
         <Findings />
     }
+}
+
+/// How much work the least worked out of the ways is worth; none while one belongs to what was asked before.
+fn standing(store: Store) -> Option<Effort> {
+    store.trials().with(|trials| {
+        let fresh = |tried: &Tried| (!tried.stale).then_some(tried.effort);
+        let efforts: Option<Vec<Effort>> = trials.values().map(fresh).collect();
+        efforts?.into_iter().min()
+    })
 }
 
 fn working(store: Store) -> bool {
