@@ -60,7 +60,7 @@ pub fn place(at: &str) -> String {
     let last = names().next_back().unwrap_or_default();
     let field = match owner(last) {
         Some(_) => String::new(),
-        None if is_id(last) => String::new(),
+        None if last.is_empty() || is_id(last) => String::new(),
         None => field(last),
     };
     let of = owners
