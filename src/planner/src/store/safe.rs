@@ -1,6 +1,7 @@
 //! How the food stands, worked out anew every minute from plan and journal, without waiting for the model.
 
 use super::Forecast;
+use crate::device::clock;
 use cook_model::handover::Journal;
 use cook_model::plan::Plan;
 use cook_model::safety::{SafeLine, safe_line};
@@ -28,6 +29,8 @@ pub(super) fn follow(
             return Arc::default();
         };
         let journal = journal.get();
-        foreseen.with(|foreseen| Arc::new(safe_line(&plan, &journal, foreseen, now.get())))
+        // The minute says when to look again. What was logged within it has happened already, so the clock itself counts.
+        let now = now.get().max(clock::now());
+        foreseen.with(|foreseen| Arc::new(safe_line(&plan, &journal, foreseen, now)))
     })
 }
