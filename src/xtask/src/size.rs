@@ -8,9 +8,9 @@ use xtask::precache;
 
 use crate::project::say;
 
-/// Most that the whole release bundle may have, compressed file by file as servers do (gzip, level 9), in bytes. The
-/// module alone had 1.48 MB before Shopping, Fireside and the live forecast came. Lower it when it can be; raise it only
-/// with a reason.
+/// Most that the whole release bundle may have, compressed file by file as servers do (gzip, level 9), in bytes: 2.25 MB
+/// were measured, and 2.88 MB while what is shown was made for speed too. Lower it when it can be; raise it only with a
+/// reason.
 const BUDGET: u64 = 2_500_000;
 
 /// Says how large the bundle is, and refuses one beyond the budget.
